@@ -1,0 +1,97 @@
+package slipway.mechanics.nerve;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slipway.mechanics.evidence.BundledTable;
+
+/**
+ * A named place along a tract ({@code sites.csv}).
+ *
+ * @param name as in the file, for example {@code deep gluteal space}
+ * @param tract the tract that it is read on unless another is asked for
+ * @param segment the stretch of pathway that it lies in
+ * @param position fraction of the segment from its proximal end, 0 to 1
+ * @param plusMinus uncertainty of the position (standard deviation), same fraction
+ * @param mark {@code assumption} or where the position comes from
+ * @param locateNames names of the same place when locating a lesion; may be empty
+ */
+public record Site(
+        String name,
+        Tract tract,
+        Segment segment,
+        double position,
+        double plusMinus,
+        String mark,
+        List<String> locateNames) {
+    private static final Map<String, Site> ALL = load();
+
+    public Site {
+        if (!(position >= 0 && position <= 1) || !(plusMinus >= 0 && plusMinus <= 0.5)) {
+            throw new IllegalArgumentException(
+                    "site %s: position must be within 0 and 1 and its uncertainty within 0 and 0.5, was %s, %s"
+                            .formatted(name, position, plusMinus));
+        }
+        locateNames = List.copyOf(locateNames);
+    }
+
+    /** The site of this name. */
+    public static Optional<Site> find(String name) {
+        return Optional.ofNullable(ALL.get(name));
+    }
+
+    /**
+     * The site of this name.
+     *
+     * @throws IllegalArgumentException naming the known sites
+     */
+    public static Site get(String name) {
+        return find(name)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "unknown site \"%s\" (known: %s)".formatted(name, String.join(", ", ALL.keySet()))));
+    }
+
+    /** All sites by name, from proximal to distal as in the file. */
+    public static Map<String, Site> all() {
+        return ALL;
+    }
+
+    private static Map<String, Site> load() {
+        var all = new LinkedHashMap<String, Site>();
+        for (var row : BundledTable.read("sites.csv")) {
+            String name = row.get("site");
+            String segment = row.get("segment");
+            all.put(
+                    name,
+                    new Site(
+                            name,
+                            tractOf(name, row.get("tract")),
+                            Segment.find(segment)
+                                    .orElseThrow(() -> new IllegalStateException("sites.csv: segment " + segment)),
+                            Double.parseDouble(row.get("position")),
+                            Double.parseDouble(row.get("plusMinus")),
+                            row.get("mark"),
+                            namesOf(row.get("locate"))));
+        }
+        return Collections.unmodifiableMap(all);
+    }
+
+    /** The file names groups of tracts for places that several share; any member passes through such a place. */
+    private static Tract tractOf(String site, String text) {
+        if (site.startsWith("superficial fibular")) {
+            return Tract.SCIATIC_SUPERFICIAL_FIBULAR;
+        }
+        return switch (text) {
+            case "all leg tracts", "sciatic" -> Tract.SCIATIC_TIBIAL;
+            default -> Tract.find(text).orElseThrow(() -> new IllegalStateException("sites.csv: tract " + text));
+        };
+    }
+
+    private static List<String> namesOf(String text) {
+        return text.isBlank() ? List.of() : new ArrayList<>(Arrays.asList(text.split("\\s*;\\s*")));
+    }
+}
