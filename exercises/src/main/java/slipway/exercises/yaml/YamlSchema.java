@@ -38,53 +38,82 @@ public final class YamlSchema {
         }
     }
 
-    /** Everything in the document that breaks the schema; empty if nothing does. */
+    /** A schema put together by the program. */
+    public static YamlSchema of(JsonNode schema) {
+        return new YamlSchema(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(schema));
+    }
+
+    /** Everything in the document that breaks the rules of reading or the schema; empty if nothing does. */
     public List<Mistake> check(YamlDocument document) {
-        var mistakes = new ArrayList<Mistake>();
+        var mistakes = new ArrayList<Mistake>(document.readingMistakes());
         for (Error error : schema.validate(document.root())) {
-            String pointer = pointer(error.getInstanceLocation());
+            String pointer = Pointers.of(error.getInstanceLocation());
             String property = error.getProperty();
             boolean unknownKey = "additionalProperties".equals(error.getKeyword());
             mistakes.add(document.mistake(
-                    unknownKey && property != null ? pointer + "/" + property : pointer, words(error, document)));
+                    unknownKey && property != null ? Pointers.child(pointer, property) : pointer,
+                    words(error, document.root().at(pointer))));
         }
         return mistakes;
     }
 
-    private static String pointer(com.networknt.schema.path.NodePath path) {
-        var pointer = new StringBuilder();
-        for (int i = 0; i < path.getNameCount(); i++) {
-            pointer.append('/').append(path.getElement(i));
-        }
-        return pointer.toString();
+    private String words(Error error, JsonNode given) {
+        String keyword = String.valueOf(error.getKeyword());
+        return switch (keyword) {
+            case "additionalProperties" ->
+                NearestWord.complaint("key", String.valueOf(error.getProperty()), keys(error));
+            case "required" -> "the key \"%s\" is missing".formatted(error.getProperty());
+            case "enum" -> NearestWord.complaint("word", bare(given), texts(error.getSchemaNode()));
+            default -> rule(keyword, error) + ", was " + shown(given);
+        };
     }
 
-    private String words(Error error, YamlDocument document) {
-        String property = String.valueOf(error.getProperty());
-        return switch (String.valueOf(error.getKeyword())) {
-            case "additionalProperties" -> NearestWord.complaint("key", property, knownKeys(error));
-            case "required" -> "the key \"%s\" is missing".formatted(property);
-            case "enum" -> {
-                JsonNode given = document.root().at(pointer(error.getInstanceLocation()));
-                JsonNode allowed = error.getSchemaNode();
-                yield NearestWord.complaint(
-                        "word", given.isString() ? given.stringValue() : given.toString(), texts(allowed));
-            }
+    private String rule(String keyword, Error error) {
+        String limit = bare(error.getSchemaNode());
+        return switch (keyword) {
+            case "type" -> "must be of type " + limit;
+            case "const" -> "must be " + limit;
+            case "minimum" -> "must be at least " + limit;
+            case "maximum" -> "must be at most " + limit;
+            case "exclusiveMinimum" -> "must be more than " + limit;
+            case "exclusiveMaximum" -> "must be less than " + limit;
+            case "minLength" -> "must have at least %s characters".formatted(limit);
+            case "maxLength" -> "must have at most %s characters".formatted(limit);
+            case "minItems" -> "must have at least %s entries".formatted(limit);
+            case "maxItems" -> "must have at most %s entries".formatted(limit);
+            case "uniqueItems" -> "must not hold the same entry twice";
+            case "pattern" ->
+                owner(error).has("description")
+                        ? "must be: " + bare(owner(error).path("description"))
+                        : "must match " + limit;
             default -> error.getMessage().replaceFirst("^[^:]*: ", "");
         };
     }
 
+    /** The schema object that holds the keyword. */
+    private JsonNode owner(Error error) {
+        return schema.getSchemaNode()
+                .at(Pointers.parent(Pointers.of(error.getSchemaLocation().getFragment())));
+    }
+
     /** The keys that the schema knows at the place where it found an unknown one. */
-    private List<String> knownKeys(Error error) {
-        String atKeyword = pointer(error.getSchemaLocation().getFragment());
-        String atObject = atKeyword.substring(0, Math.max(0, atKeyword.lastIndexOf('/')));
-        return List.copyOf(
-                schema.getSchemaNode().at(atObject).path("properties").propertyNames());
+    private List<String> keys(Error error) {
+        return List.copyOf(owner(error).path("properties").propertyNames());
+    }
+
+    /** A value as it may be quoted in a message. */
+    private static String shown(JsonNode given) {
+        return given.isMissingNode() ? "nothing" : NearestWord.shortened(given.toString());
+    }
+
+    private static String bare(JsonNode node) {
+        return node.isString() ? node.stringValue() : node.toString();
     }
 
     private static List<String> texts(JsonNode list) {
         var texts = new ArrayList<String>();
-        list.forEach(node -> texts.add(node.isString() ? node.stringValue() : node.toString()));
+        list.forEach(node -> texts.add(bare(node)));
         return texts;
     }
 }

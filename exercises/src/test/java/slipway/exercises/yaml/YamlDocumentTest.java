@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import tools.jackson.databind.json.JsonMapper;
 
 class YamlDocumentTest {
     @Test
@@ -28,12 +30,62 @@ class YamlDocumentTest {
                 .hasMessageContaining("line 2")
                 .hasMessageContaining("uplicate");
         assertThatThrownBy(() -> read("- a\n- b\n")).hasMessageContaining("keys and values");
-        assertThatThrownBy(() -> read("")).hasMessageContaining("keys and values");
+        assertThatThrownBy(() -> read("")).hasMessageContaining("empty");
         assertThatThrownBy(() -> read("[".repeat(5_000))).isInstanceOf(MistakesException.class);
         assertThatThrownBy(() -> YamlDocument.read("f", new byte[] {'a', ':', (byte) 0xff}))
                 .hasMessageContaining("UTF-8");
         assertThatThrownBy(() -> YamlDocument.read("f", new byte[10_000_000]))
                 .hasMessageContaining("at most 200000 bytes, had 10000000");
+    }
+
+    @Test
+    void tellsAllMistakesOfReadingAndOfTheSchemaTogether() {
+        var schema = YamlSchema.of(JsonMapper.shared().readTree("""
+                {"type": "object", "additionalProperties": false, "required": ["id"], "properties": {
+                  "id": {"type": "string"}, "deg": {"type": "number", "minimum": 0, "maximum": 90},
+                  "kind": {"enum": ["low", "high"]}, "list": {"uniqueItems": true},
+                  "code": {"description": "two small letters", "pattern": "^[a-z]{2}$"}}}"""));
+        var document = YamlDocument.readAsFarAsPossible("f.yaml", """
+                deg: 200
+                deg: 10
+                kind: hihg
+                lsit: []
+                list: [1, 1]
+                code: "7"
+                """.getBytes(StandardCharsets.UTF_8));
+        assertThat(schema.check(document))
+                .extracting(Mistake::toString)
+                .containsExactlyInAnyOrder(
+                        "line 2, column 1: deg: duplicate key, first given on line 1",
+                        "line 1, column 1: deg: must be at most 90, was 200",
+                        "line 3, column 1: kind: unknown word \"hihg\" (nearest: high)",
+                        "line 4, column 1: lsit: unknown key \"lsit\" (nearest: list)",
+                        "line 5, column 1: list: must not hold the same entry twice, was [1,1]",
+                        "line 6, column 1: code: must be: two small letters, was \"7\"",
+                        "line 1, column 1: the key \"id\" is missing");
+    }
+
+    @Test
+    void takesOnlyFiniteNumbersAsNumbers() {
+        YamlDocument document = read("a: .nan\nb: .inf\nc: 1e999\nd: 4.5\ne: 60\nf: no\ng: '7'\nh: 90 deg\n");
+        assertThat(document.root().properties().stream()
+                        .filter(entry -> entry.getValue().isNumber())
+                        .map(Map.Entry::getKey))
+                .containsExactly("d", "e");
+    }
+
+    @Test
+    void answersBrokenInputWithItsPlace() {
+        assertThatThrownBy(() -> read("a: 1\n\tb: 2\n"))
+                .hasMessageContaining("line 2")
+                .hasMessageContaining("TAB");
+        assertThatThrownBy(() -> read("a: [1, 2\nb: 3\n")).hasMessageContaining("not YAML");
+        assertThatThrownBy(() -> read("a: \u0000\n")).hasMessageContaining("not YAML");
+        assertThatThrownBy(() -> read("a: !!set {b}\n")).hasMessageContaining("tags (!)");
+        assertThatThrownBy(() -> read("? [a]\n: 1\n")).hasMessageContaining("a key must be a word");
+        assertThatThrownBy(() -> YamlDocument.read("f", new byte[] {'a', ':', '\n', 'b', (byte) 0xff}))
+                .hasMessageContaining("line 2, column 2")
+                .hasMessageContaining("0xff");
     }
 
     @Test
