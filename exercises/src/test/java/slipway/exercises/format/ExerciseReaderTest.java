@@ -32,7 +32,7 @@ class ExerciseReaderTest {
                 .replace("easiest: 75", "easiest: 77")
                 .replace("harder: [", "harder: [glide-nee-lying, ");
         assertThat(mistakes(bad))
-                .anyMatch(line -> line.matches("line 2, column \\d+: name.se: unknown key \"se\" \\(known: en, es\\)"))
+                .anyMatch(line -> line.matches("line 2, column \\d+: name.se: unknown key \"se\" \\(nearest: es\\)"))
                 .noneMatch(line -> line.contains("has no range"))
                 .contains("line 2, column 1: name: the key \"es\" is missing")
                 .contains("line 4, column 1: purpose: unknown word \"glid\" (nearest: glide)")
