@@ -1,7 +1,6 @@
 package slipway.mechanics.evidence;
 
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -30,12 +29,18 @@ public final class BundledTable {
      * @throws IllegalStateException if the program was packaged without it
      */
     public static List<CSVRecord> read(String name) {
-        var stream = BundledTable.class.getResourceAsStream("/slipway/evidence/" + name);
-        if (stream == null) {
-            throw new IllegalStateException("the program was packaged without its table " + name);
-        }
-        try (Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8)) {
-            return parse(reader);
+        return parseText(textOf(name));
+    }
+
+    /**
+     * The text of a table that ships with the program; the same names and error as {@link #read}.
+     */
+    public static String textOf(String name) {
+        try (var stream = BundledTable.class.getResourceAsStream("/slipway/evidence/" + name)) {
+            if (stream == null) {
+                throw new IllegalStateException("the program was packaged without its table " + name);
+            }
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException("the bundled table " + name + " cannot be read", e);
         }

@@ -15,7 +15,7 @@ import slipway.mechanics.evidence.BundledTable;
  * @param name as in the file, for example {@code deep gluteal space}
  * @param tract the tract that it is read on unless another is asked for
  * @param segment the stretch of pathway that it lies in
- * @param position fraction of the segment from its proximal end, 0 to 1
+ * @param position fraction of the segment from its proximal end; below 0 or above 1 it lies in the next segment
  * @param plusMinus uncertainty of the position (standard deviation), same fraction
  * @param mark {@code assumption} or where the position comes from
  * @param locateNames names of the same place when locating a lesion; may be empty
@@ -31,12 +31,17 @@ public record Site(
     private static final Map<String, Site> ALL = load();
 
     public Site {
-        if (!(position >= 0 && position <= 1) || !(plusMinus >= 0 && plusMinus <= 0.5)) {
+        if (!(position >= -0.5 && position <= 1.5) || !(plusMinus >= 0 && plusMinus <= 0.5)) {
             throw new IllegalArgumentException(
-                    "site %s: position must be within 0 and 1 and its uncertainty within 0 and 0.5, was %s, %s"
+                    "site %s: position must be within -0.5 and 1.5 and its uncertainty within 0 and 0.5, was %s, %s"
                             .formatted(name, position, plusMinus));
         }
         locateNames = List.copyOf(locateNames);
+    }
+
+    /** This site moved by its own uncertainty, distally for +1 and proximally for −1. */
+    public Site moved(int sign) {
+        return new Site(name, tract, segment, position + sign * plusMinus, plusMinus, mark, locateNames);
     }
 
     /** The site of this name. */

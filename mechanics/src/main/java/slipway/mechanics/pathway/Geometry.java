@@ -1,0 +1,115 @@
+package slipway.mechanics.pathway;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.csv.CSVRecord;
+import slipway.mechanics.body.Joint;
+import slipway.mechanics.body.Person;
+import slipway.mechanics.evidence.BundledTable;
+import slipway.mechanics.nerve.Segment;
+
+/**
+ * Lengths, joint zones and cross-section areas of one person's pathway, from {@code geometry.csv} and the stature. Arc
+ * length s (m) runs from the brainstem; every branch of a leg shares it.
+ */
+final class Geometry {
+    private static final List<CSVRecord> ROWS = BundledTable.read("geometry.csv");
+    private static final String REFERENCE_AREA = "trunk";
+
+    private final double statureM;
+    private final Map<Segment, Double> startM = new EnumMap<>(Segment.class);
+    private final Map<Segment, Double> lengthM = new EnumMap<>(Segment.class);
+
+    Geometry(Person person) {
+        statureM = person.statureM();
+        for (CSVRecord row : ROWS) {
+            if (row.get("kind").equals("length")) {
+                lengthM.put(segment(row), number(row, "value") * statureM);
+            }
+        }
+        double start = 0;
+        for (Segment segment : Segment.values()) {
+            startM.put(segment, start);
+            start += length(segment);
+        }
+    }
+
+    double length(Segment segment) {
+        Double length = lengthM.get(segment);
+        if (length == null) {
+            throw new IllegalStateException("geometry.csv: no length for " + segment.key());
+        }
+        return length;
+    }
+
+    /** Arc length of a place given as a fraction of a segment, m. */
+    double arcM(Segment segment, double fraction) {
+        return startM.getOrDefault(segment, 0.0) + fraction * length(segment);
+    }
+
+    /** The segment that holds an arc length. */
+    Segment segmentAt(double arcM) {
+        Segment found = Segment.CORD;
+        for (Segment segment : Segment.values()) {
+            if (arcM >= startM.getOrDefault(segment, 0.0)) {
+                found = segment;
+            }
+        }
+        return found;
+    }
+
+    /** Where a joint lengthens the bed. */
+    JointZone zone(Joint joint) {
+        for (CSVRecord row : ROWS) {
+            if (row.get("kind").equals("zone") && row.get("branch").equals(joint.key())) {
+                return new JointZone(arcM(segment(row), number(row, "position")), number(row, "value") * statureM);
+            }
+        }
+        throw new IllegalArgumentException("the nerve model has no zone for " + joint.key());
+    }
+
+    /** Natural logarithm of the area of a branch at an arc length, relative to the sciatic nerve at mid-thigh. */
+    double logAreaRatio(Branch branch, double arcM) {
+        return logArea(branch.areaName(), arcM) - logArea(REFERENCE_AREA, arcM(Segment.THIGH, 0.55));
+    }
+
+    private double logArea(String branch, double arcM) {
+        List<double[]> knots = knots(branch);
+        if (knots.isEmpty()) {
+            return logArea(REFERENCE_AREA, arcM);
+        }
+        double[] before = knots.get(0);
+        for (double[] knot : knots) {
+            if (knot[0] > arcM) {
+                double span = knot[0] - before[0];
+                double t = span > 0 ? Math.max(0, (arcM - before[0]) / span) : 0;
+                return before[1] + t * (knot[1] - before[1]);
+            }
+            before = knot;
+        }
+        return before[1];
+    }
+
+    private List<double[]> knots(String branch) {
+        var knots = new ArrayList<double[]>();
+        for (CSVRecord row : ROWS) {
+            if (row.get("kind").equals("area") && row.get("branch").equals(branch)) {
+                knots.add(new double[] {arcM(segment(row), number(row, "position")), Math.log(number(row, "value"))});
+            }
+        }
+        knots.sort(Comparator.comparingDouble(knot -> knot[0]));
+        return knots;
+    }
+
+    private static Segment segment(CSVRecord row) {
+        return Segment.find(row.get("segment"))
+                .orElseThrow(() -> new IllegalStateException("geometry.csv: segment " + row.get("segment")));
+    }
+
+    private static double number(CSVRecord row, String column) {
+        return Double.parseDouble(row.get(column));
+    }
+}

@@ -1,0 +1,61 @@
+package slipway.mechanics.pathway;
+
+import slipway.mechanics.body.Joint;
+import slipway.mechanics.body.Limb;
+import slipway.mechanics.body.Posture;
+import slipway.mechanics.parameters.ModelParameter;
+import slipway.mechanics.parameters.ParameterVector;
+
+/** How much a joint lengthens the bed of a branch. */
+final class MomentArms {
+    private MomentArms() {}
+
+    /**
+     * Elongation of the bed by one joint, m: the moment arm times the angle, scaled with the body. Positive when the
+     * bed gets longer.
+     */
+    static double elongationM(BedArm arm, Posture posture, ParameterVector parameters, double bodyScale) {
+        double angleRad = Math.toRadians(posture.angleDeg(arm.joint(), arm.limb()));
+        return bodyScale * armM(arm.joint(), arm.branch(), parameters) * angleRad;
+    }
+
+    private static double armM(Joint joint, Branch branch, ParameterVector p) {
+        return switch (joint) {
+            case HIP -> p.get(ModelParameter.HIP_ARM);
+            case KNEE ->
+                // The nerve lies behind the knee: bending it shortens the bed.
+                -p.get(ModelParameter.KNEE_ARM) * (isFibular(branch) ? p.get(ModelParameter.FIBULAR_KNEE_RATIO) : 1);
+            case ANKLE -> p.get(ModelParameter.ANKLE_ARM) * ankleRatio(branch, p);
+            case SPINE -> p.get(ModelParameter.SPINE_ARM);
+            case NECK -> p.get(ModelParameter.NECK_ARM);
+            default -> 0;
+        };
+    }
+
+    private static boolean isFibular(Branch branch) {
+        return branch == Branch.COMMON_FIBULAR || branch == Branch.DEEP_FIBULAR || branch == Branch.SUPERFICIAL_FIBULAR;
+    }
+
+    private static double ankleRatio(Branch branch, ParameterVector p) {
+        return switch (branch) {
+            case SURAL -> p.get(ModelParameter.SURAL_ANKLE_RATIO);
+            // The fibular branches cross in front of the ankle: dorsiflexion shortens their bed.
+            case COMMON_FIBULAR, DEEP_FIBULAR, SUPERFICIAL_FIBULAR -> -p.get(ModelParameter.FIBULAR_ANKLE_RATIO);
+            default -> 1;
+        };
+    }
+
+    /** The posture as words about what the model leaves out of it; empty when it leaves out nothing. */
+    static java.util.List<String> notModelled(Posture posture) {
+        var left = new java.util.ArrayList<String>();
+        for (Joint joint : Joint.values()) {
+            for (Limb limb : Limb.values()) {
+                boolean once = limb == Limb.OWN || joint.paired();
+                if (once && !MeshBuilder.MODELLED.contains(joint) && posture.angleDeg(joint, limb) != 0) {
+                    left.add((limb == Limb.OTHER ? "other-" : "") + joint.key());
+                }
+            }
+        }
+        return left;
+    }
+}

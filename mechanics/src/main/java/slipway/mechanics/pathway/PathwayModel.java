@@ -1,0 +1,137 @@
+package slipway.mechanics.pathway;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.IntStream;
+import slipway.mechanics.body.Limb;
+import slipway.mechanics.body.Person;
+import slipway.mechanics.body.Posture;
+import slipway.mechanics.nerve.NerveModel;
+import slipway.mechanics.nerve.PostureResponse;
+import slipway.mechanics.nerve.Site;
+import slipway.mechanics.nerve.Tract;
+import slipway.mechanics.parameters.DrawSet;
+
+/**
+ * The nerve model of one body in every draw: the tree from the brainstem and the conus to the ends of both legs.
+ *
+ * <p>Cost: one posture takes a few Newton steps over some two hundred nodes for every draw; draws are solved in blocks
+ * on all cores. Answers do not depend on what was asked before. Safe for use by several threads, one at a time.
+ */
+public final class PathwayModel implements NerveModel {
+    /** Draws that are solved together: wide enough for vector instructions, small enough for the cache. */
+    private static final int BLOCK = 32;
+
+    private final PathwayMesh mesh;
+    private final Geometry geometry;
+    private final DrawSet draws;
+    private final List<LaneBlock> blocks;
+    private final SiteReader siteReader;
+
+    /** A model on the standard mesh. */
+    public PathwayModel(Person person, DrawSet draws) {
+        this(person, draws, MeshDensity.STANDARD);
+    }
+
+    /** A model on a mesh of a given density. */
+    public PathwayModel(Person person, DrawSet draws, MeshDensity density) {
+        this(person, draws, density, Site.all().values());
+    }
+
+    /** A model on the standard mesh that follows these sites instead of the named ones. */
+    public static PathwayModel following(Person person, DrawSet draws, Collection<Site> sites) {
+        return new PathwayModel(person, draws, MeshDensity.STANDARD, sites);
+    }
+
+    private PathwayModel(Person person, DrawSet draws, MeshDensity density, Collection<Site> sites) {
+        this.draws = draws;
+        geometry = new Geometry(person);
+        mesh = new MeshBuilder(geometry, density).build();
+        blocks = new ArrayList<>();
+        for (int from = 0; from < draws.size(); from += BLOCK) {
+            int to = Math.min(draws.size(), from + BLOCK);
+            blocks.add(new LaneBlock(geometry, mesh, draws.vectors().subList(from, to), person.scale()));
+        }
+        siteReader = new SiteReader(geometry, mesh, draws, sites);
+    }
+
+    @Override
+    public int draws() {
+        return draws.size();
+    }
+
+    /** Number of nodes of the mesh. */
+    public int nodes() {
+        return mesh.tree().nodes();
+    }
+
+    @Override
+    public PostureResponse respond(Posture posture) {
+        return respondAlong(List.of(posture)).get(0);
+    }
+
+    @Override
+    public synchronized List<PostureResponse> respondAlong(List<Posture> motion) {
+        List<SiteValues> values =
+                motion.stream().map(p -> siteReader.newValues()).toList();
+        IntStream.range(0, blocks.size()).parallel().forEach(b -> {
+            LaneBlock block = blocks.get(b);
+            block.reset();
+            for (int i = 0; i < motion.size(); i++) {
+                block.solve(motion.get(i));
+                siteReader.read(block, b * BLOCK, values.get(i));
+            }
+        });
+        return List.copyOf(values);
+    }
+
+    /** Strain and glide along one tract of the own leg in one posture, as medians over the draws. */
+    public synchronized TractProfile profile(Posture posture, Tract tract) {
+        var profile = new TractProfile.Collector(mesh.path(tract, Limb.OWN), draws.size());
+        for (int b = 0; b < blocks.size(); b++) {
+            LaneBlock block = blocks.get(b);
+            block.reset();
+            block.solve(posture);
+            profile.add(block, b * BLOCK);
+        }
+        return profile.finish();
+    }
+
+    /** By how much the bed of a tract of the own leg is longer than in the reference posture, mm, per draw. */
+    public double[] bedElongationMm(Posture posture, Tract tract) {
+        return perDraw(posture, (block, lane) -> 1000 * block.bedElongationM(mesh.path(tract, Limb.OWN), lane));
+    }
+
+    /** By how much the nerve of a tract of the own leg is longer than in the reference posture, mm, per draw. */
+    public double[] nerveElongationMm(Posture posture, Tract tract) {
+        return perDraw(posture, (block, lane) -> 1000 * block.nerveElongationM(mesh.path(tract, Limb.OWN), lane));
+    }
+
+    private interface LaneValue {
+        double of(LaneBlock block, int lane);
+    }
+
+    private synchronized double[] perDraw(Posture posture, LaneValue value) {
+        double[] values = new double[draws.size()];
+        for (int b = 0; b < blocks.size(); b++) {
+            LaneBlock block = blocks.get(b);
+            block.reset();
+            block.solve(posture);
+            for (int l = 0; l < block.lanes(); l++) {
+                values[b * BLOCK + l] = value.of(block, l);
+            }
+        }
+        return values;
+    }
+
+    /** Where a landmark lies on the way from the brainstem to the toes, m. */
+    public double arcM(Site site) {
+        return geometry.arcM(site.segment(), site.position());
+    }
+
+    /** The joints of a posture whose effect the model leaves out, by name; empty when there are none. */
+    public static List<String> notModelled(Posture posture) {
+        return List.copyOf(MomentArms.notModelled(posture));
+    }
+}
