@@ -36,7 +36,7 @@ public final class NearestWord {
     }
 
     /** A piece of a file for a message: one line, not endless. */
-    static String shortened(String text) {
+    public static String shortened(String text) {
         String line = text.replaceAll("\\s+", " ");
         return line.length() > SHOWN_LENGTH ? line.substring(0, SHOWN_LENGTH) + "…" : line;
     }

@@ -1,0 +1,103 @@
+package slipway.care.casefile;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import slipway.exercises.yaml.Pointers;
+import slipway.mechanics.body.Position;
+import slipway.reasoning.findings.Finding;
+import slipway.reasoning.screening.Clearance;
+
+/** Puts a case together from its parts. */
+final class CaseReader {
+    private static final String USUAL_REST = "lying knees bent";
+
+    private CaseReader() {}
+
+    static CaseFile read(Fields root, Report report) {
+        RangesOfMotion ranges = RangeReader.read(root, report);
+        List<TestEntry> tests = TestReader.read(root, report);
+        List<PressureLimit> limits = RangeReader.readPressureLimits(root, report);
+        List<Finding> findings = FindingReader.read(root, report);
+        List<SiteWeight> sites = SiteReader.read(root, report);
+        List<Clearance> clearances = SafetyReader.readClearances(root, report);
+        checkProvenance(root, report);
+        Choices choices = ChoicesReader.read(root, report);
+        // From here on every required value is there and of its type.
+        report.throwIfAny();
+        var examination = new Examination(
+                irritability(root.child("irritability")),
+                ranges,
+                tests,
+                limits,
+                root.findNumber("sittingMinutes"),
+                root.texts("comfortablePositions").stream().map(Position::get).toList(),
+                Position.get(root.findText("restPosture").orElse(USUAL_REST)),
+                findings);
+        return new CaseFile(
+                root.text("id"),
+                new Provenance(root.yesNo("invented"), root.findText("source"), root.texts("inventedParts")),
+                patient(root.child("person")),
+                episode(root),
+                SafetyReader.read(root, clearances),
+                examination,
+                sites,
+                choices);
+    }
+
+    private static void checkProvenance(Fields root, Report report) {
+        if (root.findYesNo("invented").equals(Optional.of(false)) && !root.has("source")) {
+            report.add(root, "the key \"source\" is missing; it is required when the person is not invented");
+        }
+        for (Fields part : root.list("inventedParts")) {
+            String path = part.asText().orElse("");
+            if (!path.isEmpty() && root.node().at(Pointers.fromShown(path)).isMissingNode()) {
+                report.add(part, "must be the path of a value in this file, was \"%s\"".formatted(path));
+            }
+        }
+    }
+
+    private static Patient patient(Fields person) {
+        return new Patient(
+                person.findText("name"),
+                person.number("ageYears"),
+                person.findText("sex"),
+                person.number("statureCm"),
+                person.findNumber("massKg"));
+    }
+
+    private static Episode episode(Fields root) {
+        Fields clinic = root.child("clinic");
+        Fields abilities = root.child("abilities");
+        return new Episode(
+                root.side("side"),
+                root.text("language").equals("es") ? Language.SPANISH : Language.ENGLISH,
+                new Clinic(
+                        clinic.findText("name"),
+                        clinic.text("setting"),
+                        clinic.findText("phone"),
+                        clinic.text("emergencyNumber")),
+                history(root.child("history")),
+                new Abilities(abilities.findYesNo("canLieOnFloor"), abilities.findYesNo("canHoldStrap")));
+    }
+
+    private static History history(Fields history) {
+        var told = new LinkedHashMap<String, String>();
+        for (String key : history.keys()) {
+            history.findText(key).ifPresent(text -> told.put(key, text.strip()));
+        }
+        return new History(history.findNumber("durationWeeks"), history.texts("habits"), told);
+    }
+
+    private static IrritabilityReport irritability(Fields report) {
+        return new IrritabilityReport(
+                report.findNumber("worstPain"),
+                report.findNumber("usualPain"),
+                report.findNumber("restPain"),
+                report.findNumber("nightPain"),
+                report.findNumber("settleMinutes"),
+                report.findYesNo("provokedByTrivialActivity"),
+                report.findYesNo("onlyAtEndRange"),
+                report.findText("judgement"));
+    }
+}

@@ -1,0 +1,49 @@
+package slipway.care.casefile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import slipway.exercises.yaml.Mistake;
+import slipway.exercises.yaml.MistakesException;
+import slipway.exercises.yaml.YamlDocument;
+import slipway.mechanics.body.Joint;
+
+/** The mistakes found so far in one file. Readers add to it, leave out what is broken and go on. */
+final class Report {
+    private final YamlDocument document;
+    private final List<Mistake> mistakes = new ArrayList<>();
+
+    Report(YamlDocument document) {
+        this.document = document;
+    }
+
+    void add(Fields at, String message) {
+        mistakes.add(document.mistake(at.pointer(), message));
+    }
+
+    void addAll(List<Mistake> more) {
+        mistakes.addAll(more);
+    }
+
+    /** A joint angle in degrees if the joint can take it; otherwise empty, and one mistake more. */
+    OptionalDouble checkedDeg(Fields at, Joint joint, double angleDeg) {
+        try {
+            return OptionalDouble.of(joint.checked(angleDeg));
+        } catch (IllegalArgumentException e) {
+            add(at, String.valueOf(e.getMessage()));
+            return OptionalDouble.empty();
+        }
+    }
+
+    /** Where a value stands, for example {@code line 31}. */
+    String lineOf(Fields at) {
+        return "line " + document.mistake(at.pointer(), "").line();
+    }
+
+    /** Ends the reading if there was any mistake. */
+    void throwIfAny() {
+        if (!mistakes.isEmpty()) {
+            throw new MistakesException(document.source(), mistakes);
+        }
+    }
+}
