@@ -1,5 +1,6 @@
 package slipway.reasoning.irritability;
 
+import com.fasterxml.jackson.annotation.JsonValue;
 import java.util.Locale;
 
 /** How easily symptoms start and how slowly they settle, in rising order. */
@@ -9,6 +10,7 @@ public enum Irritability {
     HIGH;
 
     /** The name used in files, for example {@code low}. */
+    @JsonValue
     public String key() {
         return name().toLowerCase(Locale.ROOT);
     }

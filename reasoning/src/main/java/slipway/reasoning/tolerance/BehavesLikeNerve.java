@@ -1,7 +1,9 @@
 package slipway.reasoning.tolerance;
 
+import com.fasterxml.jackson.annotation.JsonValue;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import slipway.reasoning.basis.Coefficient;
 import slipway.reasoning.basis.Reason;
 
@@ -10,6 +12,12 @@ public enum BehavesLikeNerve {
     YES,
     UNDETERMINED,
     NO;
+
+    /** The name used in files, for example {@code undetermined}. */
+    @JsonValue
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
 
     /** The judgement with its reasons. */
     public record Judgement(BehavesLikeNerve answer, List<Reason> reasons) {

@@ -1,5 +1,6 @@
 package slipway.reasoning.tolerance;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -29,7 +30,7 @@ public final class LoadDraws {
         this.draws = draws;
         this.rest = rest;
         this.weights = new double[draws.size()];
-        java.util.Arrays.fill(weights, 1.0 / draws.size());
+        Arrays.fill(weights, 1.0 / draws.size());
     }
 
     /** How a weight vector and the tolerances were found; set once by the estimator. */
@@ -62,6 +63,16 @@ public final class LoadDraws {
             at[i] = draws.siteOf(i) == index ? at[i] : 0;
         }
         return at;
+    }
+
+    /** The probability of a site after the tests, among the modelled ones. */
+    public double probability(Site site) {
+        return Arrays.stream(weightsAt(site)).sum();
+    }
+
+    /** Whether a site is so far up that a movement of the ankle reaches it only through the nerve. */
+    public static boolean proximal(Site site) {
+        return ToleranceData.proximal(site);
     }
 
     /** The modelled sites. */

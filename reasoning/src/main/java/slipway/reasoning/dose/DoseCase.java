@@ -1,0 +1,32 @@
+package slipway.reasoning.dose;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import slipway.reasoning.basis.Reason;
+import slipway.reasoning.irritability.IrritabilityReport;
+import slipway.reasoning.tolerance.NeuralFindings;
+import slipway.reasoning.tolerance.ToleranceEstimate;
+
+/**
+ * Everything that a first dose follows from.
+ *
+ * @param blocked why no exercise may be given at all, for example an open emergency question; empty if nothing blocks
+ */
+public record DoseCase(
+        NeuralFindings neural,
+        ToleranceEstimate tolerance,
+        IrritabilityReport irritability,
+        DoseFindings findings,
+        List<ExerciseCandidate> candidates,
+        Optional<Reason> blocked) {
+    public DoseCase {
+        candidates = List.copyOf(candidates);
+        var seen = new HashSet<String>();
+        for (ExerciseCandidate candidate : candidates) {
+            if (!seen.add(candidate.id())) {
+                throw new IllegalArgumentException("the exercise " + candidate.id() + " is offered twice");
+            }
+        }
+    }
+}

@@ -1,0 +1,20 @@
+package slipway.reasoning.dose;
+
+import java.util.List;
+import java.util.Optional;
+import slipway.mechanics.nerve.Site;
+import slipway.reasoning.basis.Reason;
+
+/**
+ * The first exercises, in the order in which they are tried, and those that are not given.
+ *
+ * @param site the modelled site that weighs most after the tests, where glide is read
+ * @param notes what holds for all of them
+ */
+public record DosePlan(Optional<Site> site, List<DosedExercise> exercises, List<Refusal> refused, List<Reason> notes) {
+    public DosePlan {
+        exercises = List.copyOf(exercises);
+        refused = List.copyOf(refused);
+        notes = List.copyOf(notes);
+    }
+}

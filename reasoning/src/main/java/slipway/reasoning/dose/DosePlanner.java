@@ -1,0 +1,101 @@
+package slipway.reasoning.dose;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import slipway.mechanics.nerve.Site;
+import slipway.reasoning.basis.Reason;
+import slipway.reasoning.tolerance.LoadDraws;
+
+/**
+ * Plans the first dose: which exercises, in which order, how far and how often. Lying comes before sitting and standing;
+ * within that the joint furthest from the site comes first.
+ */
+public final class DosePlanner {
+    private final DoseCase dose;
+    private final StartRule rule;
+
+    private DosePlanner(DoseCase dose) {
+        this.dose = dose;
+        this.rule = StartRule.of(dose.irritability().level());
+    }
+
+    /** The plan; the same case gives the same plan. */
+    public static DosePlan plan(DoseCase dose) {
+        return new DosePlanner(dose).run();
+    }
+
+    private DosePlan run() {
+        Optional<LoadDraws> draws = dose.tolerance().draws();
+        Optional<Site> site = draws.map(DosePlanner::leadingSite);
+        Optional<Reason> forbidden = Eligibility.forbidsAll(dose);
+        if (forbidden.isPresent()) {
+            List<Refusal> all = dose.candidates().stream()
+                    .map(candidate -> new Refusal(candidate.id(), forbidden.get()))
+                    .toList();
+            return new DosePlan(site, List.of(), all, List.of(DoseWords.review()));
+        }
+        // Not blocked means that more than half of the weight is modelled, so there are draws and a site.
+        return design(draws.orElseThrow(), site.orElseThrow());
+    }
+
+    private DosePlan design(LoadDraws draws, Site site) {
+        boolean proximal = draws.sites().stream().anyMatch(LoadDraws::proximal);
+        var guards =
+                Guards.of(dose.neural(), dose.findings(), dose.irritability().level(), proximal);
+        LoadLimit limit = dose.neural().symptomsAtRest()
+                ? new LoadLimit.Fixed(DoseData.get("remote-load"))
+                : new LoadLimit.Share(rule.fraction());
+        var designer = new RangeDesigner(draws, guards, site, limit);
+        var given = new ArrayList<DosedExercise>();
+        var refused = new ArrayList<Refusal>();
+        for (ExerciseCandidate candidate : ordered(site)) {
+            Design design = Eligibility.forbids(candidate, dose, site)
+                    .<Design>map(reason -> new Design.Refused(new Refusal(candidate.id(), reason)))
+                    .orElseGet(() -> designer.design(candidate));
+            if (design instanceof Design.Given found) {
+                given.add(new DosedExercise(found.range(), Dose.start(rule)));
+            } else if (design instanceof Design.Refused no) {
+                refused.add(no.refusal());
+            }
+        }
+        return new DosePlan(Optional.of(site), given, refused, notes(given, refused));
+    }
+
+    private List<ExerciseCandidate> ordered(Site site) {
+        Comparator<ExerciseCandidate> order = Comparator.<ExerciseCandidate>comparingInt(
+                        candidate -> Eligibility.positionRank(candidate.support()))
+                .thenComparing(candidate -> candidate.lead().limb())
+                .thenComparing(
+                        candidate -> Pathway.distance(candidate.lead().joint(), site), Comparator.reverseOrder());
+        return dose.candidates().stream().sorted(order).toList();
+    }
+
+    private List<Reason> notes(List<DosedExercise> given, List<Refusal> refused) {
+        var notes = new ArrayList<Reason>();
+        if (!given.isEmpty()) {
+            notes.add(DoseWords.triedFirst());
+        }
+        if (given.size() > DoseData.value("most-exercises")) {
+            notes.add(DoseWords.many(given.size()));
+        }
+        if (given.isEmpty()) {
+            notes.add(DoseWords.review());
+        }
+        if (!refused.isEmpty()) {
+            notes.add(DoseWords.instead(given, otherLegAllowed()));
+        }
+        return notes;
+    }
+
+    private boolean otherLegAllowed() {
+        return !dose.neural().crossedPositive();
+    }
+
+    private static Site leadingSite(LoadDraws draws) {
+        return draws.sites().stream()
+                .max(Comparator.comparingDouble(draws::probability))
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,82 @@
+package slipway.reasoning.dose;
+
+import slipway.mechanics.body.Posture;
+import slipway.mechanics.nerve.Site;
+import slipway.reasoning.tolerance.Interval;
+import slipway.reasoning.tolerance.LoadDraws;
+import slipway.reasoning.tolerance.Weighted;
+
+/** Peak load and glide travelled along a movement, in every draw; grows posture by posture. */
+final class LoadProfile {
+    private final LoadDraws draws;
+    private final Site site;
+    private final Posture start;
+    private final double[] weights;
+    private final double[] weightsAtSite;
+    private final double[] peakPct;
+    private final double[] nearestMm;
+    private final double[] furthestMm;
+
+    LoadProfile(LoadDraws draws, Site site, Posture start) {
+        this.draws = draws;
+        this.site = site;
+        this.start = start;
+        weights = draws.weights();
+        weightsAtSite = draws.weightsAt(site);
+        peakPct = draws.loadPct(start).clone();
+        nearestMm = new double[peakPct.length];
+        furthestMm = new double[peakPct.length];
+    }
+
+    /** Goes on to the next posture. */
+    void add(Posture posture) {
+        double[] load = draws.loadPct(posture);
+        double[] glide = draws.glideMm(site, start, posture);
+        for (int i = 0; i < load.length; i++) {
+            peakPct[i] = Math.max(peakPct[i], load[i]);
+            nearestMm[i] = Math.min(nearestMm[i], glide[i]);
+            furthestMm[i] = Math.max(furthestMm[i], glide[i]);
+        }
+    }
+
+    /** Chance that the peak so far is above the limit. */
+    double probabilityAbove(double[] limitPct) {
+        double above = 0;
+        for (int i = 0; i < weights.length; i++) {
+            if (!(peakPct[i] <= limitPct[i])) {
+                above += weights[i];
+            }
+        }
+        return Math.min(1, above);
+    }
+
+    /** Median of the glide travelled so far, in mm. */
+    double glideMm() {
+        return Weighted.quantile(travelMm(), weightsAtSite, 0.5);
+    }
+
+    private double[] travelMm() {
+        double[] travel = new double[peakPct.length];
+        for (int i = 0; i < travel.length; i++) {
+            travel[i] = furthestMm[i] - nearestMm[i];
+        }
+        return travel;
+    }
+
+    Effect effect(double[] limitPct, boolean movementShown) {
+        double[] travel = travelMm();
+        double[] atStart = draws.loadPct(start);
+        double[] ratio = new double[travel.length];
+        for (int i = 0; i < ratio.length; i++) {
+            ratio[i] = travel[i] / Math.max(peakPct[i] - atStart[i], DoseData.value("rise-floor"));
+        }
+        Interval glide = Weighted.interval(travel, weightsAtSite);
+        return new Effect(
+                glide,
+                Weighted.interval(peakPct, weights),
+                Weighted.quantile(limitPct, weights, 0.5),
+                probabilityAbove(limitPct),
+                Weighted.quantile(ratio, weightsAtSite, 0.5),
+                movementShown);
+    }
+}

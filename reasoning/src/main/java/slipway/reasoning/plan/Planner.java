@@ -1,0 +1,66 @@
+package slipway.reasoning.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import slipway.mechanics.nerve.NerveModel;
+import slipway.reasoning.basis.Reason;
+import slipway.reasoning.dose.DoseCase;
+import slipway.reasoning.dose.DosePlan;
+import slipway.reasoning.dose.DosePlanner;
+import slipway.reasoning.irritability.IrritabilityReport;
+import slipway.reasoning.irritability.IrritabilityRule;
+import slipway.reasoning.tolerance.NeuralFindings;
+import slipway.reasoning.tolerance.SuspectedSite;
+import slipway.reasoning.tolerance.ToleranceEstimate;
+import slipway.reasoning.tolerance.ToleranceEstimator;
+
+/** From findings to a plan: tolerance, irritability, dose. */
+public final class Planner {
+    private Planner() {}
+
+    /** The plan; the same model and request give the same plan. */
+    public static PlanResult plan(NerveModel nerve, PlanRequest request) {
+        ToleranceEstimate tolerance = ToleranceEstimator.estimate(nerve, request.neural());
+        IrritabilityReport irritability = IrritabilityRule.judge(request.irritability());
+        DosePlan dose = DosePlanner.plan(new DoseCase(
+                request.neural(),
+                tolerance,
+                irritability,
+                request.dose(),
+                request.candidates(),
+                request.screening().blocked()));
+        var exercises = new ExercisePlan(
+                dose.site()
+                        .map(site -> dose.exercises().stream()
+                                .map(dosed -> PlannedExercise.of(dosed, site))
+                                .toList())
+                        .orElse(List.of()),
+                dose.refused());
+        var plan = new CarePlan(
+                request.screening(),
+                sites(request.neural()),
+                tolerance.report(),
+                irritability,
+                exercises,
+                cautions(request, tolerance, dose),
+                request.model());
+        return new PlanResult(plan, dose);
+    }
+
+    private static List<SiteShare> sites(NeuralFindings findings) {
+        double all =
+                findings.sites().stream().mapToDouble(SuspectedSite::weight).sum();
+        return findings.sites().stream()
+                .map(site -> new SiteShare(
+                        site.name(), site.weight() / all, site.site().isPresent()))
+                .toList();
+    }
+
+    private static List<Reason> cautions(PlanRequest request, ToleranceEstimate tolerance, DosePlan dose) {
+        var cautions = new ArrayList<>(Cautions.always());
+        cautions.addAll(request.screening().rules());
+        tolerance.report().reasons().stream().filter(Cautions::weakens).forEach(cautions::add);
+        cautions.addAll(dose.notes());
+        return cautions;
+    }
+}
