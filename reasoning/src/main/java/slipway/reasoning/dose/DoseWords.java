@@ -2,8 +2,10 @@ package slipway.reasoning.dose;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import slipway.mechanics.nerve.Site;
 import slipway.reasoning.basis.Reason;
+import slipway.reasoning.dose.RangeSearch.Step;
 
 /** Sentences about ranges and refusals. */
 final class DoseWords {
@@ -24,22 +26,21 @@ final class DoseWords {
     }
 
     /** The smallest range is already too much, by a guard or by its load. */
-    static Reason tooMuch(List<Reason> forbidden, double probabilityAbove) {
-        if (!forbidden.isEmpty()) {
-            Reason first = forbidden.get(0);
-            return new Reason(
-                    first.rule(),
-                    "Even the smallest range is too much. " + first.text(),
-                    first.numbers(),
-                    first.source(),
-                    first.mark());
+    static Reason tooMuch(Optional<Step> stopped) {
+        Optional<Reason> guard =
+                stopped.flatMap(step -> step.forbidden().stream().findFirst());
+        if (guard.isPresent()) {
+            Reason by = guard.get();
+            String text = "Even the smallest range is too much. " + by.text();
+            return new Reason(by.rule(), text, by.numbers(), by.source(), by.mark());
         }
+        double above = stopped.map(Step::probabilityAbove).orElse(0.0);
         String text = String.format(
                 Locale.ROOT,
                 "Even the smallest range is too much: its peak load is above the limit in %.0f of 100 draws.",
-                100 * probabilityAbove);
+                100 * above);
         return Reason.by(DoseData.get("chance-below-limit"), "range.too-much", text)
-                .with("above limit", probabilityAbove, "probability");
+                .with("above limit", above, "probability");
     }
 
     static Reason peak(Effect effect) {
@@ -54,22 +55,36 @@ final class DoseWords {
                 .with("above limit", effect.probabilityAboveLimit(), "probability");
     }
 
+    static Reason comfort() {
+        return Reason.by(
+                DoseData.get("comfort-share"), "range.comfort", "The range is kept to the middle, for comfort.");
+    }
+
     /** Why the range ends where it does. */
-    static Reason end(boolean maximised, boolean stopped, boolean byGuard) {
-        if (!maximised) {
-            return Reason.by(
-                    DoseData.get("comfort-share"), "range.comfort", "The range is kept to the middle, for comfort.");
+    static Reason end(Step chosen, RangeSearch.Found found) {
+        if (!isLast(chosen, found)) {
+            return Reason.practice("range.most-glide", "Moving further would not slide the nerve more at the site.");
         }
-        if (!stopped) {
+        if (found.stopped().isEmpty()) {
             return Reason.practice("range.whole", "The whole range of the exercise stays below the limit.");
         }
-        if (byGuard) {
+        if (!binding(chosen, found).isEmpty()) {
             return Reason.practice("range.guard", "A guard ends the range, whatever the model says.");
         }
         return Reason.by(
                 DoseData.get("chance-below-limit"),
                 "range.limit",
-                "One step further the peak load would be too likely" + " to reach the limit.");
+                "One step further the peak load would be too likely to reach the limit.");
+    }
+
+    /** The guards that ended the range; none if it ended for another reason. */
+    static List<Reason> binding(Step chosen, RangeSearch.Found found) {
+        return isLast(chosen, found) ? found.stopped().map(Step::forbidden).orElse(List.of()) : List.of();
+    }
+
+    private static boolean isLast(Step chosen, RangeSearch.Found found) {
+        Step last = found.allowed().get(found.allowed().size() - 1);
+        return chosen.end().equals(last.end());
     }
 
     static Reason notShown(Effect effect, Site site) {

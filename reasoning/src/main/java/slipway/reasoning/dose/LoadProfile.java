@@ -28,6 +28,22 @@ final class LoadProfile {
         furthestMm = new double[peakPct.length];
     }
 
+    private LoadProfile(LoadProfile other) {
+        draws = other.draws;
+        site = other.site;
+        start = other.start;
+        weights = other.weights;
+        weightsAtSite = other.weightsAtSite;
+        peakPct = other.peakPct.clone();
+        nearestMm = other.nearestMm.clone();
+        furthestMm = other.furthestMm.clone();
+    }
+
+    /** The same movement so far, to go on from on its own. */
+    LoadProfile copy() {
+        return new LoadProfile(this);
+    }
+
     /** Goes on to the next posture. */
     void add(Posture posture) {
         double[] load = draws.loadPct(posture);

@@ -49,28 +49,18 @@ final class RangeSteps {
         return direction * Math.floor(steps + SAME_DEG) * step + 0.0;
     }
 
-    /**
-     * The postures on the way to an end, at most one angle step apart in every joint, both ends included. A single joint
-     * passes the earlier ends themselves, so nothing is solved twice.
-     */
-    static List<Posture> way(ExerciseCandidate candidate, List<Posture> ends, int index) {
-        var way = new ArrayList<Posture>();
-        way.add(candidate.start());
-        if (candidate.moves().size() == 1) {
-            way.addAll(ends.subList(0, index + 1));
-            return way;
-        }
-        Posture end = ends.get(index);
+    /** The postures between the start and an end, at most one angle step apart in every joint; neither end included. */
+    static List<Posture> between(ExerciseCandidate candidate, Posture end) {
         double largestDeg = 0;
         for (Movement move : candidate.moves()) {
             double travel = end.angleDeg(move.joint(), move.limb()) - move.fromDeg();
             largestDeg = Math.max(largestDeg, Math.abs(travel));
         }
-        int pieces = (int) Math.max(1, Math.ceil(largestDeg / DoseData.value("angle-step") - SAME_DEG));
+        int pieces = (int) Math.ceil(largestDeg / DoseData.value("angle-step") - SAME_DEG);
+        var between = new ArrayList<Posture>();
         for (int piece = 1; piece < pieces; piece++) {
-            way.add(candidate.start().towards(end, (double) piece / pieces));
+            between.add(candidate.start().towards(end, (double) piece / pieces));
         }
-        way.add(end);
-        return way;
+        return between;
     }
 }

@@ -116,18 +116,6 @@ public final class LoadDraws {
         return glide;
     }
 
-    /** Solves the postures of a motion that are not known yet, as neighbours. */
-    public void prepare(List<Posture> motion) {
-        List<Posture> missing = motion.stream()
-                .filter(p -> !responses.containsKey(p))
-                .distinct()
-                .toList();
-        List<PostureResponse> answers = model.respondAlong(missing);
-        for (int i = 0; i < missing.size(); i++) {
-            responses.put(missing.get(i), answers.get(i));
-        }
-    }
-
     private PostureResponse response(Posture posture) {
         return responses.computeIfAbsent(posture, model::respond);
     }

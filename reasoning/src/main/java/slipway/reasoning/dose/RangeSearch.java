@@ -1,0 +1,90 @@
+package slipway.reasoning.dose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slipway.mechanics.body.Posture;
+import slipway.mechanics.nerve.Site;
+import slipway.reasoning.basis.Reason;
+import slipway.reasoning.tolerance.LoadDraws;
+
+/** The end postures of one candidate that may be reached, nearest first, and the first one that may not. */
+final class RangeSearch {
+    /** Sums of a few thousand weights carry this much rounding. */
+    static final double ROUNDING = 1e-9;
+
+    private final LoadDraws draws;
+    private final Guards guards;
+    private final Site site;
+    private final double[] limitPct;
+
+    RangeSearch(LoadDraws draws, Guards guards, Site site, double[] limitPct) {
+        this.draws = draws;
+        this.guards = guards;
+        this.site = site;
+        this.limitPct = limitPct;
+    }
+
+    /**
+     * One end posture, tried along its whole way.
+     *
+     * @param glideMm median of the glide at the site
+     * @param forbidden the guards that forbid it
+     */
+    record Step(Posture end, LoadProfile profile, double glideMm, double probabilityAbove, List<Reason> forbidden) {
+        boolean allowed() {
+            return forbidden.isEmpty() && probabilityAbove <= 1 - DoseData.value("chance-below-limit") + ROUNDING;
+        }
+    }
+
+    /** What was found. */
+    record Found(List<Step> allowed, Optional<Step> stopped) {}
+
+    /** Goes outward until an end is not allowed: what lies beyond it is never reached. */
+    Found run(ExerciseCandidate candidate, List<Posture> ends) {
+        var allowed = new ArrayList<Step>();
+        Trail trail = trail(candidate.start());
+        for (Posture end : ends) {
+            if (candidate.moves().size() > 1) {
+                // Rounded ends of several joints do not lie on one line, so each has a way of its own.
+                trail = trail(candidate.start());
+                RangeSteps.between(candidate, end).forEach(trail::add);
+            }
+            trail.add(end);
+            Step step = trail.stepTo(end);
+            if (!step.allowed()) {
+                return new Found(allowed, Optional.of(step));
+            }
+            allowed.add(step);
+        }
+        return new Found(allowed, Optional.empty());
+    }
+
+    private Trail trail(Posture start) {
+        return new Trail(new LoadProfile(draws, site, start), new ArrayList<>(guards.forbids(start)));
+    }
+
+    /** A way that grows: its loads and the first guards that it meets. */
+    private final class Trail {
+        private final LoadProfile profile;
+        private final List<Reason> forbidden;
+
+        Trail(LoadProfile profile, List<Reason> forbidden) {
+            this.profile = profile;
+            this.forbidden = forbidden;
+        }
+
+        void add(Posture posture) {
+            profile.add(posture);
+            if (forbidden.isEmpty()) {
+                forbidden.addAll(guards.forbids(posture));
+            }
+        }
+
+        /** The angles are rounded already, so the chance is that of the range which would be given. */
+        Step stepTo(Posture end) {
+            double above = profile.probabilityAbove(limitPct);
+            return new Step(end, profile.copy(), profile.glideMm(), above, List.copyOf(forbidden));
+        }
+    }
+}
