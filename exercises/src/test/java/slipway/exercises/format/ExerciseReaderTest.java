@@ -17,8 +17,7 @@ class ExerciseReaderTest {
 
     @BeforeAll
     static void readGoodFile() throws IOException {
-        try (var stream =
-                ExerciseReaderTest.class.getResourceAsStream("/slipway/exercises/catalogue/glide-knee-lying.yaml")) {
+        try (var stream = ExerciseReaderTest.class.getResourceAsStream("knee-glide.yaml")) {
             good = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
