@@ -17,7 +17,7 @@ final class EnglishSyllables {
     private static final Pattern GROUP = Pattern.compile("[aeiouy]+");
     /** An e at the end, or before s or d, that is not spoken: make, makes, moved; but not table, roses, lifted, glided. */
     private static final Pattern SILENT = Pattern.compile(
-            "[^aeiouyl]e$|[aeiouy]le$|[gq]ues?$|[^aeiouyscxzghl]es$|[aeiouy][lh]es$|the?s$|[^aeiouytdl]ed$|[aeiouyl]led$");
+            "[^aeiouyl]e$|[aeiouy]le$|[gq]ues?$|[^aeiouyscxzghl]es$|[aeiouy][lh]es$|the?s$|[^aeiouytdl]ed$|[aeiouyrl]led$");
     /** A silent e before an ending: movement, lately, useful, careless, awareness, someone, sometimes. */
     private static final Pattern SILENT_INSIDE = Pattern.compile(
             "[aeiouy][^aeiouyl]+e(ments?|ly|ful|ful?ly|less|ness)$|[aeiou]le(ly|ss|ness)$|(some|every)(one|thing|time|what|where|how|body)s?$");
