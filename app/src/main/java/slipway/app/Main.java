@@ -1,22 +1,80 @@
 package slipway.app;
 
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+import slipway.app.console.Failures;
 import slipway.app.nerve.CalibrateCommand;
 import slipway.app.nerve.PredictCommand;
+import slipway.app.schema.SchemaCommand;
 
 /** The command line of Slipway. */
 @Command(
         name = "slipway",
         mixinStandardHelpOptions = true,
-        subcommands = {CalibrateCommand.class, PredictCommand.class},
-        version = "slipway 0.1.0",
-        description = "A workbench for physical therapists who treat people with an irritated or entrapped nerve.")
-public final class Main {
+        sortOptions = false,
+        subcommands = {CalibrateCommand.class, PredictCommand.class, SchemaCommand.class},
+        versionProvider = Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        description = {
+            "A workbench for physical therapists who treat a leg whose symptoms come from an irritated or entrapped nerve.",
+            "",
+            "From the findings of one person, written as a case file, it screens for danger, estimates how much nerve"
+                    + " load this person tolerates, and proposes small movements that slide the nerve below that load,"
+                    + " with a sheet for home. Every proposal shows its basis; the therapist decides.",
+            "",
+            "Not a diagnosis, and no substitute for a licensed clinician's examination and judgement. Local law,"
+                    + " protocol and scope of practice come first. In an emergency call the local emergency number.",
+            ""
+        },
+        commandListHeading = "%nCommands:%n",
+        exitCodeListHeading = "%nExit status:%n",
+        exitCodeList = {
+            "0:done",
+            "1:a fault of the program itself",
+            "2:the command line or an input file cannot be used; nothing was written",
+            "3:no plan, for reasons of safety; the reasons are printed, the letter is written",
+            "4:the machine cannot do it: something is missing, or a file cannot be written"
+        },
+        footer = {
+            "",
+            "Start with an example:",
+            "  ./slipway plan examples/low-irritability-stiff.yaml --out out/",
+            "'slipway COMMAND --help' explains a command, 'slipway schema case' the case file."
+        })
+public final class Main implements Runnable {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
     private Main() {}
 
     /** Runs one command and exits with its status. */
     public static void main(String[] args) {
-        System.exit(new CommandLine(new Main()).execute(args));
+        CommandLine line = commandLine()
+                .setOut(new PrintWriter(System.out, true, StandardCharsets.UTF_8))
+                .setErr(new PrintWriter(System.err, true, StandardCharsets.UTF_8));
+        int status = line.execute(args);
+        line.getOut().flush();
+        line.getErr().flush();
+        System.exit(status);
+    }
+
+    /** The command line with all commands, for running or for tests. */
+    public static CommandLine commandLine() {
+        var failures = new Failures();
+        return new CommandLine(new Main())
+                .setExecutionExceptionHandler(failures)
+                .setParameterExceptionHandler(failures)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setUsageHelpWidth(100);
+    }
+
+    /** Without a command the help is the answer. */
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
     }
 }

@@ -3,6 +3,7 @@ package slipway.care.casefile;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import slipway.exercises.exercise.Language;
 import slipway.exercises.yaml.Pointers;
 import slipway.mechanics.body.Position;
 import slipway.reasoning.findings.Finding;
@@ -71,7 +72,7 @@ final class CaseReader {
         Fields abilities = root.child("abilities");
         return new Episode(
                 root.side("side"),
-                root.text("language").equals("es") ? Language.SPANISH : Language.ENGLISH,
+                Language.find(root.text("language")).orElseThrow(),
                 new Clinic(
                         clinic.findText("name"),
                         clinic.text("setting"),

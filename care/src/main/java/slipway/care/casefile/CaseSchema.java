@@ -1,6 +1,7 @@
 package slipway.care.casefile;
 
 import java.util.Collection;
+import slipway.care.CareData;
 import slipway.mechanics.body.Position;
 import slipway.reasoning.screening.Region;
 import slipway.reasoning.screening.ScreeningRule;

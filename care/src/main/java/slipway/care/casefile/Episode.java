@@ -1,5 +1,6 @@
 package slipway.care.casefile;
 
+import slipway.exercises.exercise.Language;
 import slipway.mechanics.body.Side;
 
 /**

@@ -3,6 +3,7 @@ package slipway.care.casefile;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.Set;
+import slipway.care.CareData;
 import slipway.mechanics.nerve.Site;
 
 /** The names of places that a case file may suspect: those of the nerve model and some that it does not know. */

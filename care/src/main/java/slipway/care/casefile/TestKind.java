@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import slipway.care.CareData;
 import slipway.mechanics.body.Joint;
 import slipway.mechanics.body.Position;
 import slipway.mechanics.body.Posture;

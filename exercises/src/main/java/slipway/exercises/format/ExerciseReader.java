@@ -18,6 +18,11 @@ public final class ExerciseReader {
 
     private ExerciseReader() {}
 
+    /** The JSON schema of exercise files, as text. */
+    public static String schemaText() {
+        return SCHEMA.text();
+    }
+
     /**
      * The exercise in a file whose neighbours are not checked.
      *

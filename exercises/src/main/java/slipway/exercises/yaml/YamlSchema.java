@@ -44,6 +44,11 @@ public final class YamlSchema {
                 .getSchema(schema));
     }
 
+    /** The schema as JSON text. */
+    public String text() {
+        return schema.getSchemaNode().toPrettyString() + "\n";
+    }
+
     /** Everything in the document that breaks the rules of reading or the schema; empty if nothing does. */
     public List<Mistake> check(YamlDocument document) {
         var mistakes = new ArrayList<Mistake>(document.readingMistakes());

@@ -1,4 +1,4 @@
-package slipway.care.casefile;
+package slipway.care;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -8,10 +8,15 @@ import org.apache.commons.csv.CSVRecord;
 import slipway.mechanics.evidence.BundledTable;
 
 /** Reads the data files that ship with this module, below {@code /slipway/care/}. */
-final class CareData {
+public final class CareData {
     private CareData() {}
 
-    static String text(String name) {
+    /**
+     * The text of a bundled file.
+     *
+     * @throws IllegalStateException if the program was packaged without it
+     */
+    public static String text(String name) {
         try (var stream = CareData.class.getResourceAsStream("/slipway/care/" + name)) {
             if (stream == null) {
                 throw new IllegalStateException("the program was packaged without its data file " + name);
@@ -22,7 +27,8 @@ final class CareData {
         }
     }
 
-    static List<CSVRecord> table(String name) {
+    /** The rows of a bundled CSV file. */
+    public static List<CSVRecord> table(String name) {
         return BundledTable.parseText(text(name));
     }
 }
