@@ -44,11 +44,13 @@ final class DoseWords {
     }
 
     static Reason peak(Effect effect) {
+        double peakPct = effect.peakLoadPct().median();
         String text = String.format(
                 Locale.ROOT,
-                "Expected below where symptoms began: peak load %.2f %% above rest against a limit of %.2f %%, above it"
-                        + " in %.0f of 100 draws.",
-                effect.peakLoadPct().median(),
+                "Expected below where symptoms began: peak load %.2f %% %s rest against a limit of %.2f %% above it, which"
+                        + " it passes in %.0f of 100 draws.",
+                Math.abs(peakPct),
+                peakPct < 0 ? "below" : "above",
                 effect.limitPct(),
                 100 * effect.probabilityAboveLimit());
         return Reason.by(DoseData.get("chance-below-limit"), "range.below-limit", text)

@@ -15,7 +15,10 @@ sealed interface LoadLimit {
     /** The limit in percent above rest for a movement through these postures; empty if nothing tells it. */
     Optional<double[]> pct(LoadDraws draws, List<Posture> postures);
 
-    /** A share of the tolerance of every family that the movement passes through. */
+    /**
+     * A share of the tolerance of every family that the movement passes through, but no less than what the person bears
+     * there in comfort: a margin below that would refuse the very position.
+     */
     record Share(double fraction) implements LoadLimit {
         @Override
         public Optional<double[]> pct(LoadDraws draws, List<Posture> postures) {
@@ -28,8 +31,9 @@ sealed interface LoadLimit {
                 if (tolerance.isEmpty()) {
                     return Optional.empty();
                 }
+                double[] comfort = draws.comfortablePct(family).orElseGet(() -> new double[limit.length]);
                 for (int i = 0; i < limit.length; i++) {
-                    limit[i] = Math.min(limit[i], fraction * tolerance.get()[i]);
+                    limit[i] = Math.min(limit[i], Math.max(fraction * tolerance.get()[i], comfort[i]));
                 }
             }
             return Optional.of(limit);

@@ -24,6 +24,7 @@ public final class LoadDraws {
     private final Map<Posture, double[]> loadsPct = new HashMap<>();
     private double[] weights;
     private Map<TestFamily, double[]> tolerancePct = new EnumMap<>(TestFamily.class);
+    private Map<TestFamily, List<Posture>> comfortable = new EnumMap<>(TestFamily.class);
 
     LoadDraws(NerveModel model, Draws draws, Posture rest) {
         this.model = model;
@@ -33,9 +34,13 @@ public final class LoadDraws {
         Arrays.fill(weights, 1.0 / draws.size());
     }
 
-    /** How a weight vector and the tolerances were found; set once by the estimator. */
-    void settle(double[] newWeights, Map<TestFamily, double[]> newTolerancePct) {
+    /** Weights, tolerances and comfortable positions as found; set once by the estimator. */
+    void settle(
+            double[] newWeights,
+            Map<TestFamily, double[]> newTolerancePct,
+            Map<TestFamily, List<Posture>> newComfortable) {
         weights = newWeights.clone();
+        comfortable = Map.copyOf(newComfortable);
         tolerancePct = new EnumMap<>(TestFamily.class);
         tolerancePct.putAll(newTolerancePct);
     }
@@ -83,6 +88,22 @@ public final class LoadDraws {
     /** Tolerance in percent above rest in every draw; empty if nothing in this family tells it. */
     public Optional<double[]> tolerancePct(TestFamily family) {
         return Optional.ofNullable(tolerancePct.get(family)).map(double[]::clone);
+    }
+
+    /**
+     * The largest load of a comfortable position of this family in percent above rest in every draw, never above the
+     * tolerance; empty if there is none that fits the tests.
+     */
+    public Optional<double[]> comfortablePct(TestFamily family) {
+        return comfortable.getOrDefault(family, List.of()).stream()
+                .map(this::loadPct)
+                .reduce(LoadDraws::larger);
+    }
+
+    private static double[] larger(double[] a, double[] b) {
+        double[] larger = new double[a.length];
+        Arrays.setAll(larger, i -> Math.max(a[i], b[i]));
+        return larger;
     }
 
     /** Postures whose response was computed so far. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import slipway.mechanics.body.Posture;
 import slipway.mechanics.nerve.NerveModel;
 import slipway.mechanics.nerve.Site;
 import slipway.reasoning.basis.Coefficient;
@@ -69,7 +70,7 @@ public final class ToleranceEstimator {
         double[] alpha = loads.draws().alpha();
         Interval prior = Weighted.interval(alpha, LogWeights.weights(logPrior, 1));
         if (findings.symptomsAtRest()) {
-            loads.settle(LogWeights.weights(logPrior, 1), Map.of());
+            loads.settle(LogWeights.weights(logPrior, 1), Map.of(), Map.of());
             reasons.add(Reason.finding(
                     "tolerance.symptoms-at-rest",
                     "The symptoms are there at rest, so no share of a tolerance can be given."));
@@ -113,7 +114,15 @@ public final class ToleranceEstimator {
         }
         var tolerance = new EnumMap<TestFamily, double[]>(TestFamily.class);
         fits.forEach((family, fit) -> tolerance.put(family, fit.tolerancePct()));
-        loads.settle(weights, tolerance);
+        var comfort = new EnumMap<TestFamily, List<Posture>>(TestFamily.class);
+        for (TestFamily family : TestFamily.values()) {
+            comfort.put(
+                    family,
+                    comfortable(family).stream()
+                            .map(ComfortablePosition::posture)
+                            .toList());
+        }
+        loads.settle(weights, tolerance, comfort);
     }
 
     private Map<TestFamily, FamilyFit> fits() {

@@ -16,7 +16,7 @@ final class ToleranceWords {
                     "Nothing tells the tolerance in %s; one measured elsewhere is not carried over."
                             .formatted(family.words()));
         }
-        String bounds = fit.bounds().stream().map(LowerBound::id).collect(Collectors.joining(", "));
+        String bounds = fit.bounds().stream().map(LowerBound::id).collect(Collectors.joining("; "));
         if (fit.lowerBoundOnly()) {
             return Reason.finding(
                             "tolerance.lower-bound-only",
@@ -24,7 +24,7 @@ final class ToleranceWords {
                                     .formatted(family.words(), bounds))
                     .with("bounds", fit.bounds().size(), "");
         }
-        String onsets = fit.onsets().stream().map(TestLoad::id).collect(Collectors.joining(", "));
+        String onsets = fit.onsets().stream().map(TestLoad::id).collect(Collectors.joining("; "));
         String text = "In %s the tolerance is where symptoms began in: %s.%s"
                 .formatted(
                         family.words(), onsets, bounds.isEmpty() ? "" : " It is at least the load of: " + bounds + ".");

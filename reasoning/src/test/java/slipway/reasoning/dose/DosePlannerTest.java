@@ -85,6 +85,22 @@ class DosePlannerTest {
         assertThat(Cases.refusal(plan, "sitting knee glide")).isEqualTo("range.no-tolerance");
     }
 
+    /** From comfortable sitting the nerve may be let go, but not loaded further. */
+    @Test
+    void comfortInAPositionAllowsTheMovementsThatAddNothing() {
+        var neural = right(gluteal(), List.of(raise(Side.RIGHT, 60, -20)), List.of(comfortable("sitting")));
+        var pointing = new ExerciseCandidate(
+                "pointing in sitting",
+                "sitting",
+                Support.SITTING,
+                Position.get("sitting").posture(),
+                List.of(Glides.move(Joint.ANKLE, 0, -30)),
+                Purpose.SLIDE);
+        DosePlan plan = plan(neural, Irritability.LOW, List.of(pointing, Glides.sittingKnee()));
+        assertThat(Cases.ids(plan)).containsExactly("pointing in sitting");
+        assertThat(Cases.refusal(plan, "sitting knee glide")).isEqualTo("range.too-much");
+    }
+
     @Test
     void aCrossedRaiseKeepsTheOtherLegOut() {
         var candidates = List.of(Glides.ankle(), Glides.otherHip());
