@@ -24,7 +24,7 @@ class DataTest {
     @ParameterizedTest
     @ValueSource(strings = {"start-rules.csv", "path.csv", "ladder.csv"})
     void everyRowOfTheOtherTablesHasAMark(String file) {
-        assertThat(Coefficients.table(file))
+        assertThat(ReasoningData.table(file))
                 .isNotEmpty()
                 .allSatisfy(row -> assertThat(row.get("mark")).isIn("seen", "common practice", "assumption"));
     }

@@ -1,15 +1,11 @@
 package slipway.reasoning.basis;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.apache.commons.csv.CSVRecord;
-import slipway.mechanics.evidence.BundledTable;
+import slipway.reasoning.ReasoningData;
 
 /** A table of coefficients that ships with the program: {@code id,value,unit,mark,source}. */
 public final class Coefficients {
@@ -28,7 +24,7 @@ public final class Coefficients {
      */
     public static Coefficients load(String file) {
         var rows = new LinkedHashMap<String, Coefficient>();
-        for (CSVRecord row : table(file)) {
+        for (CSVRecord row : ReasoningData.table(file)) {
             String id = row.get("id");
             double value = Double.parseDouble(row.get("value"));
             var read = new Coefficient(id, value, row.get("unit"), row.get("mark"), row.get("source"));
@@ -37,18 +33,6 @@ public final class Coefficients {
             }
         }
         return new Coefficients(file, Collections.unmodifiableMap(rows));
-    }
-
-    /** The rows of any table below {@code /slipway/reasoning/}. */
-    public static List<CSVRecord> table(String file) {
-        try (var stream = Coefficients.class.getResourceAsStream("/slipway/reasoning/" + file)) {
-            if (stream == null) {
-                throw new IllegalStateException("the program was packaged without its table " + file);
-            }
-            return BundledTable.parseText(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new UncheckedIOException("the bundled table " + file + " cannot be read", e);
-        }
     }
 
     /** The row of this id. */

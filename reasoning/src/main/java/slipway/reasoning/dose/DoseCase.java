@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import slipway.reasoning.basis.Reason;
+import slipway.reasoning.irritability.Irritability;
 import slipway.reasoning.irritability.IrritabilityReport;
 import slipway.reasoning.tolerance.NeuralFindings;
 import slipway.reasoning.tolerance.ToleranceEstimate;
@@ -28,5 +29,12 @@ public record DoseCase(
                 throw new IllegalArgumentException("the exercise " + candidate.id() + " is offered twice");
             }
         }
+    }
+
+    /** The irritability by which the dose starts: a level higher if the screening says to start lower. */
+    Irritability startLevel() {
+        Irritability level = irritability.level();
+        boolean lower = findings.limits().contains(DoseLimit.START_LOWER);
+        return lower && level != Irritability.HIGH ? Irritability.values()[level.ordinal() + 1] : level;
     }
 }

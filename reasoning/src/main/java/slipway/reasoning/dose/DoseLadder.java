@@ -1,14 +1,14 @@
 package slipway.reasoning.dose;
 
 import java.util.List;
-import slipway.reasoning.basis.Coefficients;
+import slipway.reasoning.ReasoningData;
 
 /**
  * Steps of a dose ({@code ladder.csv}). The range is no matter of these steps: it never goes beyond what was tried in
  * the room.
  */
 public final class DoseLadder {
-    private static final List<Integer> REPETITIONS = Coefficients.table("ladder.csv").stream()
+    private static final List<Integer> REPETITIONS = ReasoningData.table("ladder.csv").stream()
             .map(row -> Integer.valueOf(row.get("repetitions")))
             .toList();
 

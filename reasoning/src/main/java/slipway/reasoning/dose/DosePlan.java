@@ -8,7 +8,7 @@ import slipway.reasoning.basis.Reason;
 /**
  * The first exercises, in the order in which they are tried, and those that are not given.
  *
- * @param site the modelled site that weighs most after the tests, where glide is read
+ * @param site the modelled site that is suspected most, where glide is read
  * @param notes what holds for all of them
  */
 public record DosePlan(Optional<Site> site, List<DosedExercise> exercises, List<Refusal> refused, List<Reason> notes) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import slipway.mechanics.nerve.Site;
 import slipway.reasoning.basis.Reason;
 import slipway.reasoning.tolerance.LoadDraws;
+import slipway.reasoning.tolerance.SuspectedSite;
 
 /**
  * Plans the first dose: which exercises, in which order, how far and how often. Lying comes before sitting and standing;
@@ -18,7 +19,7 @@ public final class DosePlanner {
 
     private DosePlanner(DoseCase dose) {
         this.dose = dose;
-        this.rule = StartRule.of(dose.irritability().level());
+        this.rule = StartRule.of(dose.startLevel());
     }
 
     /** The plan; the same case gives the same plan. */
@@ -28,7 +29,7 @@ public final class DosePlanner {
 
     private DosePlan run() {
         Optional<LoadDraws> draws = dose.tolerance().draws();
-        Optional<Site> site = draws.map(DosePlanner::leadingSite);
+        Optional<Site> site = leadingSite();
         Optional<Reason> forbidden = Eligibility.forbidsAll(dose);
         if (forbidden.isPresent()) {
             List<Refusal> all = dose.candidates().stream()
@@ -42,8 +43,7 @@ public final class DosePlanner {
 
     private DosePlan design(LoadDraws draws, Site site) {
         boolean proximal = draws.sites().stream().anyMatch(LoadDraws::proximal);
-        var guards =
-                Guards.of(dose.neural(), dose.findings(), dose.irritability().level(), proximal);
+        var guards = Guards.of(dose.neural(), dose.findings(), dose.startLevel(), proximal);
         LoadLimit limit = dose.neural().symptomsAtRest()
                 ? new LoadLimit.Fixed(DoseData.get("remote-load"))
                 : new LoadLimit.Share(rule.fraction());
@@ -93,9 +93,12 @@ public final class DosePlanner {
         return !dose.neural().crossedPositive();
     }
 
-    private static Site leadingSite(LoadDraws draws) {
-        return draws.sites().stream()
-                .max(Comparator.comparingDouble(draws::probability))
-                .orElseThrow();
+    /** Of equal suspicions the one named first. */
+    private Optional<Site> leadingSite() {
+        return dose.neural().sites().stream()
+                .filter(site -> site.site().isPresent())
+                .sorted(Comparator.comparingDouble(SuspectedSite::weight).reversed())
+                .findFirst()
+                .flatMap(SuspectedSite::site);
     }
 }

@@ -59,7 +59,7 @@ final class DoseWords {
 
     static Reason comfort() {
         return Reason.by(
-                DoseData.get("comfort-share"), "range.comfort", "The range is kept to the middle, for comfort.");
+                DoseData.get("comfort-share"), "range.comfort", "The range is kept short of its end, for comfort.");
     }
 
     /** Why the range ends where it does. */

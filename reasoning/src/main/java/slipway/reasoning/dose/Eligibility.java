@@ -1,6 +1,7 @@
 package slipway.reasoning.dose;
 
 import java.util.Optional;
+import java.util.Set;
 import slipway.mechanics.body.Joint;
 import slipway.mechanics.body.Limb;
 import slipway.mechanics.body.Support;
@@ -60,7 +61,12 @@ final class Eligibility {
             return Optional.of(Reason.practice(
                     "start.both-ends", "Loading both ends together is no start; it comes late on the ladder."));
         }
-        if (StartRule.of(dose.irritability().level()).lyingOnly() && positionRank(candidate.support()) > 0) {
+        Optional<Reason> screening =
+                forbiddenByScreening(candidate, dose.findings().limits());
+        if (screening.isPresent()) {
+            return screening;
+        }
+        if (StartRule.of(dose.startLevel()).lyingOnly() && positionRank(candidate.support()) > 0) {
             return Optional.of(Reason.practice(
                     "start.lying", "With high irritability the start is lying, where the load is least."));
         }
@@ -68,6 +74,20 @@ final class Eligibility {
             return Optional.of(Reason.practice(
                     "start.symptoms-at-rest",
                     "With symptoms at rest only a joint far from the site or the other leg may move; else review."));
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Reason> forbiddenByScreening(ExerciseCandidate candidate, Set<DoseLimit> limits) {
+        if (limits.contains(DoseLimit.NO_LEG_LOADING) && moves(candidate, Limb.OWN)) {
+            return Optional.of(Reason.practice(
+                    "screening.no-leg-loading", "The leg is left alone until the physician has decided."));
+        }
+        if (limits.contains(DoseLimit.NO_PRONE) && candidate.support() == Support.PRONE) {
+            return Optional.of(Reason.practice("screening.no-prone", "The screening allows no lying on the belly."));
+        }
+        if (limits.contains(DoseLimit.LYING_ONLY) && positionRank(candidate.support()) > 0) {
+            return Optional.of(Reason.practice("screening.lying-only", "The screening allows lying positions only."));
         }
         return Optional.empty();
     }

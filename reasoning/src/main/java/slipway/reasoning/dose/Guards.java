@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import slipway.mechanics.body.Joint;
 import slipway.mechanics.body.Posture;
 import slipway.reasoning.basis.Coefficient;
 import slipway.reasoning.basis.Reason;
@@ -31,7 +32,11 @@ final class Guards {
                 guards.add(new BelowOnset(test, margin, proximalSite));
             }
         }
-        dose.ranges().forEach(range -> guards.add(posture -> outside(range, posture)));
+        double endsDeg = dose.limits().contains(DoseLimit.NO_END_RANGE) ? DoseData.value("end-range") : 0;
+        dose.ranges().forEach(range -> guards.add(posture -> outside(range.without(endsDeg), posture)));
+        if (dose.limits().contains(DoseLimit.NO_SLUMP)) {
+            guards.add(Guards::slumped);
+        }
         dose.keptOut().forEach(end -> guards.add(posture -> inside(end, posture)));
         return new Guards(guards);
     }
@@ -42,13 +47,20 @@ final class Guards {
         }
         String text = String.format(
                 Locale.ROOT,
-                "Stays within the measured range of the %s, %.0f to %.0f deg.",
+                "Stays within %2$.0f to %3$.0f deg of the %1$s, as measured.",
                 range.joint().key(),
                 range.lowDeg(),
                 range.highDeg());
         return Optional.of(Reason.finding("guard.measured-range", text)
                 .with("lowest", range.lowDeg(), "deg")
                 .with("highest", range.highDeg(), "deg"));
+    }
+
+    private static Optional<Reason> slumped(Posture posture) {
+        Coefficient slump = DoseData.get("slump-spine");
+        return posture.angleDeg(Joint.SPINE) < slump.value()
+                ? Optional.empty()
+                : Optional.of(Reason.by(slump, "guard.no-slump", "The screening allows no slump."));
     }
 
     private static Optional<Reason> inside(KeptOut end, Posture posture) {

@@ -15,6 +15,12 @@ public record MeasuredRange(Joint joint, Limb limb, double lowDeg, double highDe
         }
     }
 
+    /** The same range without its ends; the middle if nothing else is left. */
+    MeasuredRange without(double endsDeg) {
+        double less = Math.min(endsDeg, 0.5 * (highDeg - lowDeg));
+        return new MeasuredRange(joint, limb, lowDeg + less, highDeg - less);
+    }
+
     /** Whether a posture keeps this joint within its range. */
     boolean allows(Posture posture) {
         double angleDeg = posture.angleDeg(joint, limb);

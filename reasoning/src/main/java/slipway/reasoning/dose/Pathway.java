@@ -6,7 +6,7 @@ import org.apache.commons.csv.CSVRecord;
 import slipway.mechanics.body.Joint;
 import slipway.mechanics.nerve.Segment;
 import slipway.mechanics.nerve.Site;
-import slipway.reasoning.basis.Coefficients;
+import slipway.reasoning.ReasoningData;
 
 /** Distances along the pathway, in fractions of stature ({@code path.csv}). */
 final class Pathway {
@@ -15,7 +15,7 @@ final class Pathway {
 
     static {
         double start = 0;
-        for (CSVRecord row : Coefficients.table("path.csv")) {
+        for (CSVRecord row : ReasoningData.table("path.csv")) {
             String key = row.get("segment");
             Segment segment =
                     Segment.find(key).orElseThrow(() -> new IllegalStateException("path.csv: unknown segment " + key));

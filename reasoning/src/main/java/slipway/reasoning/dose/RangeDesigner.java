@@ -77,7 +77,7 @@ final class RangeDesigner {
         return most;
     }
 
-    /** The furthest allowed end within the middle range; the nearest one if that is already beyond it. */
+    /** The furthest allowed end within the inner range; the nearest one if that is already beyond it. */
     private static Step comfortable(ExerciseCandidate candidate, List<Step> allowed) {
         Movement lead = candidate.lead();
         double mostDeg = DoseData.value("comfort-share") * Math.abs(lead.toDeg() - lead.fromDeg());

@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import org.apache.commons.csv.CSVRecord;
-import slipway.reasoning.basis.Coefficients;
+import slipway.reasoning.ReasoningData;
 import slipway.reasoning.irritability.Irritability;
 
 /**
@@ -49,7 +49,7 @@ public record StartRule(
 
     private static Map<Irritability, StartRule> load() {
         var rules = new EnumMap<Irritability, StartRule>(Irritability.class);
-        for (CSVRecord row : Coefficients.table("start-rules.csv")) {
+        for (CSVRecord row : ReasoningData.table("start-rules.csv")) {
             String key = row.get("irritability");
             Irritability level = Arrays.stream(Irritability.values())
                     .filter(value -> value.key().equals(key))

@@ -5,6 +5,7 @@ import java.util.List;
 import slipway.mechanics.nerve.NerveModel;
 import slipway.reasoning.basis.Reason;
 import slipway.reasoning.dose.DoseCase;
+import slipway.reasoning.dose.DoseLimit;
 import slipway.reasoning.dose.DosePlan;
 import slipway.reasoning.dose.DosePlanner;
 import slipway.reasoning.irritability.IrritabilityReport;
@@ -20,15 +21,16 @@ public final class Planner {
 
     /** The plan; the same model and request give the same plan. */
     public static PlanResult plan(NerveModel nerve, PlanRequest request) {
+        ScreeningSummary screening = ScreeningSummary.of(request.screening());
         ToleranceEstimate tolerance = ToleranceEstimator.estimate(nerve, request.neural());
         IrritabilityReport irritability = IrritabilityRule.judge(request.irritability());
         DosePlan dose = DosePlanner.plan(new DoseCase(
                 request.neural(),
                 tolerance,
                 irritability,
-                request.dose(),
+                request.dose().with(DoseLimit.read(request.screening().listDoseLimits())),
                 request.candidates(),
-                request.screening().blocked()));
+                screening.blocked(request.screening())));
         var exercises = new ExercisePlan(
                 dose.site()
                         .map(site -> dose.exercises().stream()
@@ -37,12 +39,12 @@ public final class Planner {
                         .orElse(List.of()),
                 dose.refused());
         var plan = new CarePlan(
-                request.screening(),
+                screening,
                 sites(request.neural()),
                 tolerance.report(),
                 irritability,
                 exercises,
-                cautions(request, tolerance, dose),
+                cautions(screening, tolerance, dose),
                 request.model());
         return new PlanResult(plan, dose);
     }
@@ -56,9 +58,9 @@ public final class Planner {
                 .toList();
     }
 
-    private static List<Reason> cautions(PlanRequest request, ToleranceEstimate tolerance, DosePlan dose) {
+    private static List<Reason> cautions(ScreeningSummary screening, ToleranceEstimate tolerance, DosePlan dose) {
         var cautions = new ArrayList<>(Cautions.always());
-        cautions.addAll(request.screening().rules());
+        cautions.addAll(screening.rules());
         tolerance.report().reasons().stream().filter(Cautions::weakens).forEach(cautions::add);
         cautions.addAll(dose.notes());
         return cautions;

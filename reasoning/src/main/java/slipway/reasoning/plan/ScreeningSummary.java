@@ -1,57 +1,55 @@
 package slipway.reasoning.plan;
 
-import com.fasterxml.jackson.annotation.JsonValue;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import slipway.reasoning.basis.Reason;
+import slipway.reasoning.screening.Match;
+import slipway.reasoning.screening.ScreeningResult;
 
 /**
  * What the screening said.
  *
- * @param level emergency, urgent, incomplete, no glides, caution or clear
- * @param rules the rules that matched
+ * @param level emergency, urgent, incomplete, caution or clear
+ * @param rules the rules that stand, most urgent first, then what is still open
  */
-public record ScreeningSummary(Level level, List<Reason> rules) {
-    /** From the most to the least serious. */
-    public enum Level {
-        EMERGENCY(true),
-        URGENT(true),
-        INCOMPLETE(true),
-        NO_GLIDES(true),
-        CAUTION(false),
-        CLEAR(false);
-
-        private final boolean blocks;
-
-        Level(boolean blocks) {
-            this.blocks = blocks;
-        }
-
-        /** The name used in files, for example {@code no glides}. */
-        @JsonValue
-        public String key() {
-            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        }
-
-        /** Whether no glide may be planned. */
-        public boolean blocks() {
-            return blocks;
-        }
-    }
-
+public record ScreeningSummary(String level, List<Reason> rules) {
     public ScreeningSummary {
         rules = List.copyOf(rules);
     }
 
+    static ScreeningSummary of(ScreeningResult result) {
+        var rules = new ArrayList<Reason>();
+        result.listStanding().forEach(match -> rules.add(reason(match)));
+        result.notAsked()
+                .forEach(id -> rules.add(Reason.finding(
+                        "screening.not-asked", "The question \"%s\" is not answered yes or no.".formatted(id))));
+        result.openPoints().forEach(point -> rules.add(Reason.finding("screening.open", "Still open: " + point + ".")));
+        return new ScreeningSummary(result.level().key(), rules);
+    }
+
+    private static Reason reason(Match match) {
+        String text = "%s (%s)".formatted(match.rule().words().tellEn(), match.because());
+        var basis = match.rule().basis();
+        return new Reason("screening." + match.rule().id(), text, List.of(), basis.source(), word(basis.mark()));
+    }
+
+    private static String word(String mark) {
+        return switch (mark) {
+            case "S" -> "seen";
+            case "M" -> "memory";
+            default -> mark;
+        };
+    }
+
     /** Why no exercise may be planned; empty if one may. */
-    Optional<Reason> blocked() {
-        if (!level.blocks()) {
+    Optional<Reason> blocked(ScreeningResult result) {
+        if (!result.noGlides()) {
             return Optional.empty();
         }
         String because = rules.isEmpty() ? "" : " " + rules.get(0).text();
         return Optional.of(Reason.finding(
                 "screening.blocked",
-                "The screening is %s: no exercise before it is resolved.%s".formatted(level.key(), because)));
+                "The screening is %s and allows no glides before it is resolved.%s".formatted(level, because)));
     }
 }

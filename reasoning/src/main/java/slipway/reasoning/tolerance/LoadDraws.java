@@ -70,11 +70,6 @@ public final class LoadDraws {
         return at;
     }
 
-    /** The probability of a site after the tests, among the modelled ones. */
-    public double probability(Site site) {
-        return Arrays.stream(weightsAt(site)).sum();
-    }
-
     /** Whether a site is so far up that a movement of the ankle reaches it only through the nerve. */
     public static boolean proximal(Site site) {
         return ToleranceData.proximal(site);

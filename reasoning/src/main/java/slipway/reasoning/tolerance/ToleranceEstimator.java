@@ -68,9 +68,9 @@ public final class ToleranceEstimator {
 
     private AlphaReport run() {
         double[] alpha = loads.draws().alpha();
-        Interval prior = Weighted.interval(alpha, LogWeights.weights(logPrior, 1));
+        Interval prior = Weighted.interval(alpha, LogWeights.weights(logPrior, 1, loads.draws()));
         if (findings.symptomsAtRest()) {
-            loads.settle(LogWeights.weights(logPrior, 1), Map.of(), Map.of());
+            loads.settle(LogWeights.weights(logPrior, 1, loads.draws()), Map.of(), Map.of());
             reasons.add(Reason.finding(
                     "tolerance.symptoms-at-rest",
                     "The symptoms are there at rest, so no share of a tolerance can be given."));
@@ -89,8 +89,8 @@ public final class ToleranceEstimator {
             Map<TestFamily, FamilyFit> fits = fits();
             double[] log = logWeights(fits);
             double least = Math.min(ToleranceData.COEFFICIENTS.value("least-effective-draws"), loads.size());
-            double power = LogWeights.powerKeeping(log, least);
-            double[] weights = LogWeights.weights(log, power);
+            double power = LogWeights.powerKeeping(log, least, loads.draws());
+            double[] weights = LogWeights.weights(log, power, loads.draws());
             Optional<Conflict> conflict = fits.values().stream()
                     .flatMap(fit -> Conflict.worst(fit, weights).stream())
                     .findFirst();

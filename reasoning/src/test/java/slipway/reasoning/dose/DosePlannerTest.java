@@ -11,6 +11,7 @@ import static slipway.reasoning.Findings.with;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -120,7 +121,7 @@ class DosePlannerTest {
         var neural = at("deep gluteal space", 60);
         assertThat(Cases.refusal(plan(neural, Irritability.LOW, List.of(Glides.neck())), "neck glide"))
                 .isEqualTo("guard.neck-screen");
-        var screened = new DoseFindings(OptionalDouble.empty(), List.of(), List.of(), true);
+        var screened = new DoseFindings(OptionalDouble.empty(), List.of(), List.of(), true, Set.of());
         assertThat(Cases.ids(Cases.plan(nerve, neural, Irritability.LOW, screened, List.of(Glides.neck()))))
                 .contains("neck glide");
     }
@@ -140,8 +141,8 @@ class DosePlannerTest {
 
     @Test
     void strongUsualPainStartsOnlyUnderSupervision() {
-        var strong = new DoseFindings(OptionalDouble.of(7), List.of(), List.of(), false);
-        var less = new DoseFindings(OptionalDouble.of(6.5), List.of(), List.of(), false);
+        var strong = new DoseFindings(OptionalDouble.of(7), List.of(), List.of(), false, Set.of());
+        var less = new DoseFindings(OptionalDouble.of(6.5), List.of(), List.of(), false, Set.of());
         var neural = at("deep gluteal space", 60);
         DosePlan plan = Cases.plan(nerve, neural, Irritability.MODERATE, strong, Glides.three());
         assertThat(plan.exercises()).isEmpty();
@@ -196,6 +197,29 @@ class DosePlannerTest {
     }
 
     @Test
+    void limitsOfTheScreeningAreKept() {
+        var neural = right(
+                gluteal(), List.of(raise(Side.RIGHT, 60, -20), slump(Side.RIGHT, 5)), List.of(comfortable("sitting")));
+        var slumped = new ExerciseCandidate(
+                "slumped",
+                "slump",
+                Support.SITTING,
+                Position.get("slump").posture(),
+                List.of(Glides.move(Joint.KNEE, 90, 40)),
+                Purpose.SLIDE);
+        var candidates = List.of(Glides.ankle(), Glides.sittingKnee(), slumped);
+        assertThat(limited(neural, DoseLimit.NO_SLUMP, candidates)).contains("sitting knee glide", "ankle glide");
+        assertThat(limited(neural, DoseLimit.NO_SLUMP, candidates)).doesNotContain("slumped");
+        assertThat(limited(neural, DoseLimit.LYING_ONLY, candidates)).containsExactly("ankle glide");
+        assertThat(limited(neural, DoseLimit.NO_LEG_LOADING, candidates)).isEmpty();
+    }
+
+    private List<String> limited(NeuralFindings neural, DoseLimit limit, List<ExerciseCandidate> candidates) {
+        DoseFindings findings = DoseFindings.none().with(Set.of(limit));
+        return Cases.ids(Cases.plan(nerve, neural, Irritability.LOW, findings, candidates));
+    }
+
+    @Test
     void whenTheSmallestRangeIsTooMuchItSaysSoAndProposes() {
         DosePlan plan = plan(at("deep gluteal space", 8), Irritability.HIGH, Glides.three());
         assertThat(plan.refused()).isNotEmpty();
@@ -214,13 +238,14 @@ class DosePlannerTest {
                 Support.LYING,
                 Position.get("lying").posture(),
                 List.of(Glides.move(Joint.ANKLE, -20, 10)),
-                Purpose.COMFORT);
+                Purpose.SLIDE);
         DosePlan plan = plan(at("conus", 80), Irritability.LOW, List.of(small));
         DesignedRange range = plan.exercises().get(0).range();
-        assertThat(range.effect().movementShown())
-                .isEqualTo(range.effect().glideMm().median() >= 0.5);
-        assertThat(Cases.travelDeg(plan, "small ankle")).isLessThanOrEqualTo(15);
-        assertThat(range.reasons()).extracting("rule").contains("range.comfort");
+        assertThat(range.effect().movementShown()).isFalse();
+        // Two thirds of 30 deg, though the whole range would stay below the limit.
+        assertThat(Cases.travelDeg(plan, "small ankle")).isEqualTo(20);
+        assertThat(range.effect().probabilityAboveLimit()).isZero();
+        assertThat(range.reasons()).extracting("rule").contains("range.comfort", "range.no-movement-shown");
     }
 
     @Test

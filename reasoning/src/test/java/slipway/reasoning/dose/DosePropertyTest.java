@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,7 +57,7 @@ class DosePropertyTest {
                     SuspectedSite.named(SITES.get(random.nextInt(SITES.size())), 1),
                     SuspectedSite.named("hip joint", 0.1 + 0.5 * random.nextDouble()));
             var ankle = new MeasuredRange(Joint.ANKLE, Limb.OWN, -50, random.nextInt(20));
-            var dose = new DoseFindings(OptionalDouble.empty(), List.of(ankle), List.of(), false);
+            var dose = new DoseFindings(OptionalDouble.empty(), List.of(ankle), List.of(), false, Set.of());
             var levels = Irritability.values();
             return new Someone(Findings.right(sites, tests, List.of()), dose, levels[random.nextInt(levels.length)]);
         }

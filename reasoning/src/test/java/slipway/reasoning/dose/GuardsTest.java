@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,7 +55,8 @@ class GuardsTest {
                 OptionalDouble.empty(),
                 List.of(new MeasuredRange(Joint.ANKLE, Limb.OWN, -40, 8)),
                 List.of(new KeptOut("seated piriformis stretch", "The seated piriformis stretch provokes.", zones)),
-                false);
+                false,
+                Set.of());
         Guards guards = guards(Irritability.LOW, findings);
         assertThat(guards.forbids(Posture.parse("knee 90 ankle 8"))).isEmpty();
         assertThat(guards.forbids(Posture.parse("knee 90 ankle 9")))
@@ -68,10 +70,20 @@ class GuardsTest {
     }
 
     @Test
+    void aCautionAgainstTheEndOfRangeTakesTenDegreesOff() {
+        var ankle = new MeasuredRange(Joint.ANKLE, Limb.OWN, -40, 15);
+        var findings = new DoseFindings(OptionalDouble.empty(), List.of(ankle), List.of(), false, Set.of())
+                .with(Set.of(DoseLimit.NO_END_RANGE));
+        Guards guards = guards(Irritability.LOW, findings);
+        assertThat(guards.forbids(Posture.parse("knee 90 ankle 5"))).isEmpty();
+        assertThat(guards.forbids(Posture.parse("knee 90 ankle 6"))).isNotEmpty();
+    }
+
+    @Test
     void nanIsRefused() {
         assertThatThrownBy(() -> new MeasuredRange(Joint.ANKLE, Limb.OWN, Double.NaN, 8))
                 .hasMessageContaining("ankle must be within");
-        assertThatThrownBy(() -> new DoseFindings(OptionalDouble.of(Double.NaN), List.of(), List.of(), false))
+        assertThatThrownBy(() -> new DoseFindings(OptionalDouble.of(Double.NaN), List.of(), List.of(), false, Set.of()))
                 .hasMessageContaining("usual pain must be within 0 and 10, was NaN");
         assertThatThrownBy(() -> new Dose(10, 1, 1, Double.NaN)).hasMessageContaining("time above 0 s");
     }

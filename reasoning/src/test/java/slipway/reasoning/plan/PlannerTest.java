@@ -1,21 +1,27 @@
 package slipway.reasoning.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 import slipway.mechanics.body.Side;
 import slipway.reasoning.ChainNerve;
 import slipway.reasoning.Findings;
 import slipway.reasoning.Glides;
-import slipway.reasoning.basis.Reason;
 import slipway.reasoning.dose.DoseFindings;
+import slipway.reasoning.dose.DoseLimit;
 import slipway.reasoning.irritability.Irritability;
 import slipway.reasoning.irritability.IrritabilityFindings;
+import slipway.reasoning.screening.Answer;
+import slipway.reasoning.screening.Region;
+import slipway.reasoning.screening.Screening;
+import slipway.reasoning.screening.ScreeningInput;
+import slipway.reasoning.screening.ScreeningResult;
+import slipway.reasoning.screening.ScreeningRules;
 import slipway.reasoning.tolerance.SuspectedSite;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -23,8 +29,7 @@ import tools.jackson.databind.json.JsonMapper;
 class PlannerTest {
     @Test
     void theJsonHasTheDocumentedKeys() {
-        JsonNode json = JsonMapper.shared()
-                .valueToTree(plan(ScreeningSummary.Level.CLEAR).plan());
+        JsonNode json = JsonMapper.shared().valueToTree(clear());
         assertThat(json.propertyNames())
                 .containsExactlyInAnyOrder(
                         "screening", "sites", "tolerance", "irritability", "plan", "cautions", "model");
@@ -66,25 +71,60 @@ class PlannerTest {
 
     @Test
     void nothingIsCalledSafe() {
-        String json = JsonMapper.shared()
-                .writeValueAsString(plan(ScreeningSummary.Level.CLEAR).plan());
+        String json = JsonMapper.shared().writeValueAsString(clear());
         assertThat(json).contains("Expected below where symptoms began").doesNotContainIgnoringCase("safe");
     }
 
-    @ParameterizedTest
-    @EnumSource(names = {"EMERGENCY", "URGENT", "INCOMPLETE", "NO_GLIDES"})
-    void nothingIsPlannedPastTheScreening(ScreeningSummary.Level level) {
-        CarePlan plan = plan(level).plan();
+    @Test
+    void nothingIsPlannedPastAnAnsweredEmergency() {
+        CarePlan plan = plan("saddleNumbness", Answer.YES).plan();
+        assertThat(plan.screening().level()).isEqualTo("emergency");
+        assertRefused(plan);
+        assertThat(plan.cautions()).extracting("rule").contains("screening.saddleNumbness");
+    }
+
+    @Test
+    void nothingIsPlannedPastAnOpenQuestion() {
+        CarePlan plan = plan("saddleNumbness", Answer.UNKNOWN).plan();
+        assertThat(plan.screening().level()).isEqualTo("incomplete");
+        assertRefused(plan);
+    }
+
+    @Test
+    void noGlidesMeansNone() {
+        assertRefused(plan("unhealedNerveRepair", Answer.YES).plan());
+    }
+
+    private static void assertRefused(CarePlan plan) {
         assertThat(plan.plan().exercises()).isEmpty();
         assertThat(plan.plan().refused())
                 .hasSize(3)
                 .allSatisfy(refusal -> assertThat(refusal.reason().rule()).isEqualTo("screening.blocked"));
-        assertThat(plan.cautions()).extracting("text").contains("Cannot feel where they wipe.");
+    }
+
+    /** Numb feet: a level lower (design of the screening rules). */
+    @Test
+    void theLimitsOfTheScreeningReachTheDose() {
+        CarePlan plan = plan("diabetesOrSensoryLoss", Answer.YES).plan();
+        assertThat(plan.plan().exercises())
+                .isNotEmpty()
+                .allSatisfy(
+                        exercise -> assertThat(exercise.dose().repetitions()).isEqualTo(3));
+        assertThat(clear().plan().exercises())
+                .allSatisfy(
+                        exercise -> assertThat(exercise.dose().repetitions()).isEqualTo(5));
+    }
+
+    @Test
+    void everyLimitOfTheScreeningIsUnderstood() {
+        ScreeningRules.load().rules().forEach(rule -> DoseLimit.read(rule.dose()));
+        assertThatThrownBy(() -> DoseLimit.read(List.of("startLower", "standOnHead")))
+                .hasMessageContaining("unknown dose limits standOnHead");
     }
 
     @Test
     void theProbabilitiesOfTheSitesAddUpToOne() {
-        CarePlan plan = plan(ScreeningSummary.Level.CLEAR).plan();
+        CarePlan plan = clear();
         assertThat(plan.sites()).extracting("probability").containsExactly(0.75, 0.25);
         assertThat(plan.sites()).extracting("modelled").containsExactly(true, false);
         assertThat(plan.cautions()).extracting("rule").contains("tolerance.not-modelled", "caution.not-a-diagnosis");
@@ -92,20 +132,20 @@ class PlannerTest {
 
     @Test
     void theSameRequestGivesTheSamePlan() {
-        assertThat(plan(ScreeningSummary.Level.CLEAR).plan())
-                .isEqualTo(plan(ScreeningSummary.Level.CLEAR).plan());
+        assertThat(clear()).isEqualTo(clear());
     }
 
-    private static PlanResult plan(ScreeningSummary.Level level) {
+    private static CarePlan clear() {
+        return plan("saddleNumbness", Answer.NO).plan();
+    }
+
+    private static PlanResult plan(String question, Answer answer) {
         var sites = List.of(SuspectedSite.named("deep gluteal space", 3), SuspectedSite.named("hip joint", 1));
         OptionalDouble none = OptionalDouble.empty();
-        List<Reason> rules = level.blocks()
-                ? List.of(Reason.finding("screening.saddle", "Cannot feel where they wipe."))
-                : List.of();
         return Planner.plan(
                 ChainNerve.withDraws(64),
                 new PlanRequest(
-                        new ScreeningSummary(level, rules),
+                        screening(question, answer),
                         Findings.right(sites, List.of(Findings.raise(Side.RIGHT, 55, -20)), List.of()),
                         new IrritabilityFindings(
                                 none,
@@ -119,5 +159,13 @@ class PlannerTest {
                         DoseFindings.none(),
                         Glides.three(),
                         new ModelStamp("test", "p", "e", 64, 1)));
+    }
+
+    /** Every question answered no but one. */
+    private static ScreeningResult screening(String question, Answer answer) {
+        var answers = new HashMap<String, Answer>();
+        ScreeningRules.load().listQuestions(Region.LEG).forEach(rule -> answers.put(rule.id(), Answer.NO));
+        answers.put(question, answer);
+        return Screening.load().evaluate(ScreeningInput.of(Region.LEG, answers));
     }
 }

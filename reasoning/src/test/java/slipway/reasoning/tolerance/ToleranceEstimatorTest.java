@@ -112,6 +112,19 @@ class ToleranceEstimatorTest {
         assertThat(report.effectiveDraws()).isBetween(64.0, 4096.0);
     }
 
+    /** The place is located by the examination, not by the strain model. */
+    @Test
+    void everySiteKeepsItsShareWhateverTheTests() {
+        var sites = List.of(SuspectedSite.named("deep gluteal space", 0.7), SuspectedSite.named("fibular neck", 0.3));
+        var tests = List.of(raise(Side.RIGHT, 45, -20), raise(Side.RIGHT, 30, 10));
+        LoadDraws draws = estimate(right(sites, tests, List.of(comfortable("sitting"))))
+                .draws()
+                .orElseThrow();
+        double share =
+                java.util.Arrays.stream(draws.weightsAt(draws.sites().get(0))).sum();
+        assertThat(share).isCloseTo(0.7, org.assertj.core.api.Assertions.within(1.0 / draws.size()));
+    }
+
     @Test
     void theSameBodyMirroredHasTheSameTolerance() {
         var sites = gluteal();
