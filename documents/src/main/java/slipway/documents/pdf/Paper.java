@@ -24,7 +24,7 @@ public enum Paper {
     }
 
     /** Value of the {@code size} property of a page style. */
-    public String cssSize() {
+    String cssSize() {
         return widthMm + "mm " + heightMm + "mm";
     }
 }

@@ -4,7 +4,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
-import slipway.documents.words.Language;
+import slipway.exercises.exercise.Language;
 
 /**
  * A page under construction, to be printed once. It is a tree from the start, never text, so that it is well formed
@@ -35,7 +35,7 @@ public final class PrintDocument {
         }
         Document document = emptyDocument();
         Element root = document.createElementNS(XHTML, "html");
-        root.setAttribute("lang", language.tag());
+        root.setAttribute("lang", language.code());
         document.appendChild(root);
         Tag html = new Tag(root);
         Tag head = html.add("head");

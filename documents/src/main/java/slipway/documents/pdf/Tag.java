@@ -30,7 +30,11 @@ public final class Tag {
 
     /** Adds text at the end; returns this element. Signs that cannot be printed are dropped. */
     public Tag text(String text) {
-        element.appendChild(element.getOwnerDocument().createTextNode(printable(text)));
+        String printable = printable(text);
+        // The engine's right-to-left module fails on an empty text.
+        if (!printable.isEmpty()) {
+            element.appendChild(element.getOwnerDocument().createTextNode(printable));
+        }
         return this;
     }
 

@@ -3,7 +3,7 @@ package slipway.documents.sheet;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import slipway.documents.words.Language;
+import slipway.exercises.exercise.Language;
 
 /**
  * All that stands on a sheet for home.

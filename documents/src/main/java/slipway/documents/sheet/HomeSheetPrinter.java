@@ -9,8 +9,8 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import slipway.documents.pdf.PdfEngine;
 import slipway.documents.pdf.Printed;
-import slipway.documents.words.Language;
 import slipway.documents.words.Words;
+import slipway.exercises.exercise.Language;
 
 /** Puts home sheets on paper. Safe for use by several threads; keep one. */
 public final class HomeSheetPrinter {
@@ -36,8 +36,8 @@ public final class HomeSheetPrinter {
         while (true) {
             List<PictureLayout> pictures =
                     Arrays.stream(chosen).mapToObj(choices::get).toList();
-            Printed printed =
-                    engine.print(new SheetLayout(sheet, format, wordsOf(sheet), pictures).page(), startOfDay(sheet));
+            Printed printed = engine.print(
+                    new SheetLayout(sheet, format, wordsOf(sheet.language()), pictures).page(), startOfDay(sheet));
             List<Integer> split = splitExercises(sheet, printed);
             if (split.isEmpty()) {
                 return printed;
@@ -54,10 +54,18 @@ public final class HomeSheetPrinter {
         return sheet.head().given().atStartOfDay().toInstant(ZoneOffset.UTC);
     }
 
-    private Words wordsOf(HomeSheet sheet) {
-        Words found = words.get(sheet.language());
+    /**
+     * Whether a speaker has reviewed the texts of this package in a language. If not, whoever prints a sheet must be
+     * told beside it; the sheet itself does not say so.
+     */
+    public boolean reviewed(Language language) {
+        return wordsOf(language).reviewed();
+    }
+
+    private Words wordsOf(Language language) {
+        Words found = words.get(language);
         if (found == null) {
-            throw new IllegalStateException("no words for " + sheet.language());
+            throw new IllegalStateException("no words for " + language);
         }
         return found;
     }

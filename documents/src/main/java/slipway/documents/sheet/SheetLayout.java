@@ -1,11 +1,8 @@
 package slipway.documents.sheet;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import slipway.documents.pdf.PrintDocument;
+import slipway.documents.pdf.StyleSheet;
 import slipway.documents.pdf.Tag;
 import slipway.documents.words.Words;
 
@@ -15,7 +12,7 @@ final class SheetLayout {
     private static final int FOOT_NAME_LETTERS = 20;
 
     private static final String NO_BREAK = "\u00a0";
-    private static final String CSS = readCss();
+    private static final StyleSheet STYLE = StyleSheet.beside(SheetLayout.class, "sheet.css");
 
     private final HomeSheet sheet;
     private final SheetFormat format;
@@ -29,21 +26,9 @@ final class SheetLayout {
         this.pictures = pictures;
     }
 
-    private static String readCss() {
-        try (InputStream stream = SheetLayout.class.getResourceAsStream("sheet.css")) {
-            if (stream == null) {
-                throw new IllegalStateException("the program lacks sheet.css");
-            }
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException("cannot read sheet.css", e);
-        }
-    }
-
     PrintDocument page() {
         HomeSheet.Head head = sheet.head();
-        String css = CSS.replace("@size@", format.paper().cssSize())
-                .replace("@points@", Integer.toString(format.type().points()));
+        String css = STYLE.filled(format.paper(), format.type().points());
         PrintDocument page = PrintDocument.create(sheet.language(), words.get("title", head.personName()), css);
         Tag body = page.body().attribute("class", format.type() == SheetFormat.Type.LARGE ? "large" : "normal");
         foot(body);

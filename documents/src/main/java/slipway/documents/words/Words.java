@@ -11,6 +11,7 @@ import java.util.MissingResourceException;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
+import slipway.exercises.exercise.Language;
 
 /**
  * The texts of one package in one language, from {@code messages_<tag>.properties} (UTF-8) beside a class. Values may
@@ -33,7 +34,7 @@ public final class Words {
      * @throws MissingResourceException if there is none in this language
      */
     public static Words beside(Class<?> home, Language language) {
-        String file = "messages_" + language.tag() + ".properties";
+        String file = "messages_" + language.code() + ".properties";
         try (InputStream stream = home.getResourceAsStream(file)) {
             if (stream == null) {
                 throw new MissingResourceException("no " + file + " beside " + home.getName(), home.getName(), file);
@@ -48,6 +49,14 @@ public final class Words {
 
     public Language language() {
         return language;
+    }
+
+    /**
+     * Whether a speaker of the language has reviewed these texts, as the file itself says under {@code reviewed}. If
+     * not, whoever hands them to a person must be told.
+     */
+    public boolean reviewed() {
+        return "yes".equals(get("reviewed"));
     }
 
     /** All keys, sorted. */

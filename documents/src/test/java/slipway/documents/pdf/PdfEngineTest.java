@@ -9,7 +9,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import slipway.documents.words.Language;
+import slipway.exercises.exercise.Language;
 
 class PdfEngineTest {
     private static final Instant NOON = Instant.parse("2026-03-04T12:00:00Z");
@@ -17,7 +17,7 @@ class PdfEngineTest {
     private static final PdfEngine ENGINE = new PdfEngine();
 
     private static PrintDocument page(String css) {
-        return PrintDocument.create(Language.ENGLISH, "A test page", css);
+        return PrintDocument.create(Language.EN, "A test page", css);
     }
 
     @Test
@@ -100,6 +100,14 @@ class PdfEngineTest {
         PrintDocument page = page(CSS);
         page.body().line("p", "", nasty);
         assertThat(PdfText.inReadingOrder(ENGINE.print(page, NOON).pdf())).contains("<script>&amp;</p>ab");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", " ", "\n", "\u0000", "\u00a0", "\u202e", "\u0627", "\u200f"})
+    void emptyAndInvisibleTextsArePrinted(String text) {
+        PrintDocument page = page(CSS);
+        page.body().line("p", "", text).line("p", "", "end");
+        assertThat(ENGINE.print(page, NOON).pageCount()).isEqualTo(1);
     }
 
     @Test

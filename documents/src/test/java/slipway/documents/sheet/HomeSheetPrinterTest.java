@@ -19,7 +19,7 @@ import slipway.documents.pdf.PdfEngine;
 import slipway.documents.pdf.PdfText;
 import slipway.documents.pdf.PdfUa;
 import slipway.documents.pdf.Printed;
-import slipway.documents.words.Language;
+import slipway.exercises.exercise.Language;
 
 class HomeSheetPrinterTest {
     private static final HomeSheetPrinter PRINTER = new HomeSheetPrinter(new PdfEngine());
@@ -48,14 +48,14 @@ class HomeSheetPrinterTest {
         List<String> names = List.of(
                 "ليلى الخطيب", "רות כהן", "🙂 Ωμέγα", "W".repeat(200), "<b>&", "Maria Konstanze ".repeat(12), "李小龙");
         for (String name : names) {
-            Printed printed = PRINTER.print(SampleSheets.sheet(name, Language.ENGLISH, 0), A4);
+            Printed printed = PRINTER.print(SampleSheets.sheet(name, Language.EN, 0), A4);
             assertThat(PdfUa.violations(printed.pdf())).as(name).isEmpty();
         }
     }
 
     @Test
     void theTextIsReadInTheOrderOfUse() throws IOException {
-        HomeSheet sheet = SampleSheets.sheet(Language.ENGLISH, 2);
+        HomeSheet sheet = SampleSheets.sheet(Language.EN, 2);
         SheetExercise ankle = sheet.exercises().get(0);
         String read = PdfText.inReadingOrder(PRINTER.print(sheet, A4).pdf());
         assertThat(read)
@@ -77,18 +77,18 @@ class HomeSheetPrinterTest {
                         ankle.steps().get(0),
                         ankle.steps().get(3),
                         "Your dose",
-                        "8 times",
+                        "Repeat 8 times",
                         "3 seconds each way",
-                        "2 times a day",
+                        "Do this 2 times a day",
                         "On a harder day",
-                        "5 times",
-                        "once a day",
+                        "Repeat 5 times",
+                        "Do this once a day",
                         "You may feel",
                         "a light pull",
                         "Stop if",
                         "a new pain starts",
                         sheet.exercises().get(1).name(),
-                        "10 times",
+                        "Repeat 10 times",
                         "2 rounds",
                         "Take care",
                         "Two weeks",
@@ -99,23 +99,23 @@ class HomeSheetPrinterTest {
     @Test
     void spanishSaysTheSameInSpanish() throws IOException {
         String read = PdfText.inReadingOrder(
-                PRINTER.print(SampleSheets.sheet(Language.SPANISH, 2), A4).pdf());
+                PRINTER.print(SampleSheets.sheet(Language.ES, 2), A4).pdf());
         assertThat(read)
                 .containsSubsequence(
                         "Para su pierna derecha",
                         "llame al 112",
                         "entre las piernas, los genitales o el ano",
                         "no es un diagnóstico",
-                        "8 veces",
+                        "Repita 8 veces",
                         "2 rondas",
-                        "mantenga 20 segundos",
+                        "Mantenga 20 segundos",
                         "Dos semanas");
     }
 
     @Test
     void everyPageNamesThePersonTheSideAndTheEmergencyNumber() throws IOException {
         try (PDDocument document = Loader.loadPDF(
-                PRINTER.print(SampleSheets.sheet(Language.ENGLISH, 3), A4).pdf())) {
+                PRINTER.print(SampleSheets.sheet(Language.EN, 3), A4).pdf())) {
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
                 var stripper = new PDFTextStripper();
                 stripper.setSortByPosition(true);
@@ -130,7 +130,7 @@ class HomeSheetPrinterTest {
 
     @Test
     void twoExercisesShareAPageInNormalType() {
-        Printed printed = PRINTER.print(SampleSheets.sheet(Language.ENGLISH, 4), A4);
+        Printed printed = PRINTER.print(SampleSheets.sheet(Language.EN, 4), A4);
         assertThat(printed.pageCount()).isEqualTo(4);
         assertThat(printed.getPlace("exercise-1").firstPage())
                 .isEqualTo(printed.getPlace("exercise-2").firstPage());
@@ -138,7 +138,7 @@ class HomeSheetPrinterTest {
 
     @Test
     void withoutAGuideThereIsNoCodeAndNoWordOfIt() throws IOException {
-        HomeSheet with = SampleSheets.sheet(Language.ENGLISH, 1);
+        HomeSheet with = SampleSheets.sheet(Language.EN, 1);
         HomeSheet without = new HomeSheet(
                 with.head(), with.language(), List.of(), with.rules(), with.exercises(), List.of(), Optional.empty());
         assertThat(PdfText.inReadingOrder(PRINTER.print(with, A4).pdf()))
@@ -149,7 +149,7 @@ class HomeSheetPrinterTest {
 
     @Test
     void theSameSheetGivesTheSameFile() {
-        HomeSheet sheet = SampleSheets.sheet(Language.ENGLISH, 1);
+        HomeSheet sheet = SampleSheets.sheet(Language.EN, 1);
         assertThat(PRINTER.print(sheet, A4).pdf())
                 .isEqualTo(
                         new HomeSheetPrinter(new PdfEngine()).print(sheet, A4).pdf());
@@ -157,7 +157,7 @@ class HomeSheetPrinterTest {
 
     @Test
     void anExerciseTooLongForAPageIsNamed() {
-        SheetExercise ankle = SampleSheets.exercises(Language.ENGLISH).get(0);
+        SheetExercise ankle = SampleSheets.exercises(Language.EN).get(0);
         var endless = new SheetExercise(
                 "Endless",
                 ankle.moves(),
@@ -167,7 +167,7 @@ class HomeSheetPrinterTest {
                 ankle.doses(),
                 ankle.feelings(),
                 List.of());
-        HomeSheet full = SampleSheets.sheet(Language.ENGLISH, 1);
+        HomeSheet full = SampleSheets.sheet(Language.EN, 1);
         HomeSheet sheet = new HomeSheet(
                 full.head(), full.language(), List.of(), full.rules(), List.of(endless), List.of(), Optional.empty());
         assertThatThrownBy(() -> PRINTER.print(sheet, new SheetFormat(Paper.LETTER, SheetFormat.Type.LARGE)))

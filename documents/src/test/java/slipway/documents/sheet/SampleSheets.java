@@ -10,7 +10,7 @@ import slipway.documents.sheet.HomeSheet.Rules;
 import slipway.documents.sheet.SheetExercise.Doses;
 import slipway.documents.sheet.SheetExercise.Feelings;
 import slipway.documents.sheet.SheetExercise.Pictures;
-import slipway.documents.words.Language;
+import slipway.exercises.exercise.Language;
 
 /** Invented people with sheets; the doses are made up for the tests and have no meaning. */
 final class SampleSheets {
@@ -19,7 +19,7 @@ final class SampleSheets {
     private SampleSheets() {}
 
     static Head head(String name, Language language) {
-        boolean english = language == Language.ENGLISH;
+        boolean english = language == Language.EN;
         return new Head(
                 name,
                 BodyPart.RIGHT_LEG,
@@ -38,7 +38,7 @@ final class SampleSheets {
     }
 
     static HomeSheet sheet(String name, Language language, int exercises) {
-        boolean english = language == Language.ENGLISH;
+        boolean english = language == Language.EN;
         return new HomeSheet(
                 head(name, language),
                 language,
@@ -58,7 +58,7 @@ final class SampleSheets {
     }
 
     static List<SheetExercise> exercises(Language language) {
-        return language == Language.ENGLISH
+        return language == Language.EN
                 ? List.of(englishAnkle(), englishKnee(), englishHip(), englishWalk())
                 : List.of(spanishAnkle(), spanishKnee());
     }

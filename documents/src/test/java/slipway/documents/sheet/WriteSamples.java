@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import slipway.documents.pdf.Paper;
 import slipway.documents.pdf.PdfEngine;
-import slipway.documents.words.Language;
+import slipway.exercises.exercise.Language;
 
 /** Writes sample sheets into a folder, to be looked at: run it with the folder as its argument. */
 final class WriteSamples {
@@ -36,20 +36,20 @@ final class WriteSamples {
 
     private static Map<String, HomeSheet> samples() {
         var samples = new LinkedHashMap<String, HomeSheet>();
-        samples.put("sheet-en", SampleSheets.sheet(Language.ENGLISH, 3));
-        samples.put("sheet-en4", SampleSheets.sheet(Language.ENGLISH, 4));
-        samples.put("sheet-es", SampleSheets.sheet(Language.SPANISH, 2));
+        samples.put("sheet-en", SampleSheets.sheet(Language.EN, 3));
+        samples.put("sheet-en4", SampleSheets.sheet(Language.EN, 4));
+        samples.put("sheet-es", SampleSheets.sheet(Language.ES, 2));
         samples.put(
                 "name-long",
-                SampleSheets.sheet("Maximiliana-Konstanze ".repeat(10).substring(0, 200), Language.ENGLISH, 1));
-        samples.put("name-one-word", SampleSheets.sheet("W".repeat(200), Language.ENGLISH, 1));
-        samples.put("name-rtl", SampleSheets.sheet("ליאורה כהן مريم الخطيب 🙂👩‍⚕️ Ωμέγα 李小龙", Language.ENGLISH, 1));
+                SampleSheets.sheet("Maximiliana-Konstanze ".repeat(10).substring(0, 200), Language.EN, 1));
+        samples.put("name-one-word", SampleSheets.sheet("W".repeat(200), Language.EN, 1));
+        samples.put("name-rtl", SampleSheets.sheet("ליאורה כהן مريم الخطيب 🙂👩‍⚕️ Ωμέγα 李小龙", Language.EN, 1));
         samples.put("empty", empty());
         return samples;
     }
 
     private static HomeSheet empty() {
-        HomeSheet full = SampleSheets.sheet(Language.ENGLISH, 0);
+        HomeSheet full = SampleSheets.sheet(Language.EN, 0);
         return new HomeSheet(
                 full.head(), full.language(), List.of(), full.rules(), List.of(), List.of(), Optional.empty());
     }
