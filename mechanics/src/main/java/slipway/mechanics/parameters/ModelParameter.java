@@ -25,7 +25,12 @@ public enum ModelParameter {
     TOE_MIDPOINT("toe-midpoint"),
     TOE_WIDTH("toe-width"),
     SLACK_SLOPE("slack-slope"),
-    TAPER("taper");
+    TAPER("taper"),
+    ROOT_STIFFNESS("root-stiffness"),
+    DISTAL_TOE_RATIO("distal-toe-ratio"),
+    HIP_ZONE("hip-zone"),
+    KNEE_ZONE("knee-zone"),
+    ANKLE_ZONE("ankle-zone");
 
     private final String key;
 

@@ -7,6 +7,10 @@ package slipway.mechanics.pathway;
  * @param halfWidthM half of its length, m
  */
 record JointZone(double centreM, double halfWidthM) {
+    JointZone scaled(double factor) {
+        return new JointZone(centreM, halfWidthM * factor);
+    }
+
     double fromM() {
         return centreM - halfWidthM;
     }

@@ -13,6 +13,9 @@ final class LaneBlock {
     private final List<ParameterVector> lanes;
     private final double bodyScale;
     private final CableSolver solver;
+    /** {@code [arm][lane][edge of the arm]}, 1/m. */
+    private final double[][][] sharePerM;
+
     private final double[][] bedElongation;
     private final double[][] slideM;
     private final double[][] strain;
@@ -22,6 +25,7 @@ final class LaneBlock {
         this.lanes = lanes;
         this.bodyScale = bodyScale;
         solver = new CableSolver(mesh.tree(), new TissueBuilder(geometry, mesh).build(lanes));
+        sharePerM = shares(geometry);
         int nodes = mesh.tree().nodes();
         bedElongation = new double[nodes][lanes.size()];
         slideM = new double[nodes][lanes.size()];
@@ -44,11 +48,12 @@ final class LaneBlock {
         for (double[] row : bedElongation) {
             Arrays.fill(row, 0);
         }
-        for (BedArm arm : mesh.arms()) {
+        for (int a = 0; a < sharePerM.length; a++) {
+            BedArm arm = mesh.arms().get(a);
             for (int l = 0; l < lanes.size(); l++) {
                 double elongation = MomentArms.elongationM(arm, posture, lanes.get(l), bodyScale);
                 if (elongation != 0) {
-                    addElongation(arm, elongation, l);
+                    addElongation(arm.edges(), sharePerM[a][l], elongation, l);
                 }
             }
         }
@@ -61,10 +66,21 @@ final class LaneBlock {
         solver.strains(bedElongation, slideM, strain);
     }
 
-    private void addElongation(BedArm arm, double elongationM, int lane) {
-        int[] edges = arm.edges();
+    private double[][][] shares(Geometry geometry) {
+        double[][][] shares = new double[mesh.arms().size()][lanes.size()][];
+        for (int a = 0; a < shares.length; a++) {
+            BedArm arm = mesh.arms().get(a);
+            JointZone zone = geometry.zone(arm.joint());
+            for (int l = 0; l < lanes.size(); l++) {
+                shares[a][l] = arm.sharePerM(zone.scaled(MomentArms.zoneFactor(arm.joint(), lanes.get(l))));
+            }
+        }
+        return shares;
+    }
+
+    private void addElongation(int[] edges, double[] sharePerM, double elongationM, int lane) {
         for (int i = 0; i < edges.length; i++) {
-            bedElongation[edges[i]][lane] += elongationM * arm.sharePerM()[i];
+            bedElongation[edges[i]][lane] += elongationM * sharePerM[i];
         }
     }
 

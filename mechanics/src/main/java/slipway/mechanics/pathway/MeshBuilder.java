@@ -1,6 +1,7 @@
 package slipway.mechanics.pathway;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,6 +17,9 @@ import slipway.mechanics.nerve.Tract;
 final class MeshBuilder {
     /** The joints whose moment arm the model knows. */
     static final List<Joint> MODELLED = List.of(Joint.HIP, Joint.KNEE, Joint.ANKLE, Joint.SPINE, Joint.NECK);
+
+    /** How much wider than in the table a zone may be in a draw; wider ones are cut off. */
+    private static final double WIDEST_ZONE = 3;
 
     /** Two break points nearer than this are one, m. */
     private static final double SAME_PLACE_M = 1e-6;
@@ -136,23 +140,16 @@ final class MeshBuilder {
     }
 
     private BedArm arm(Joint joint, BranchOfLimb place, List<Integer> nodes) {
-        JointZone zone = geometry.zone(joint);
-        var edges = new ArrayList<Integer>();
-        var shares = new ArrayList<Double>();
-        for (int node : nodes.subList(1, nodes.size())) {
-            double length = edgeLengthM.get(node);
-            double share = zone.share(nodeArcM.get(node) - length, nodeArcM.get(node));
-            if (share > 0) {
-                edges.add(node);
-                shares.add(share / length);
-            }
-        }
-        return new BedArm(
-                joint,
-                joint.paired() ? place.limb() : Limb.OWN,
-                place.branch(),
-                edges.stream().mapToInt(Integer::intValue).toArray(),
-                shares.stream().mapToDouble(Double::doubleValue).toArray());
+        JointZone reach = geometry.zone(joint).scaled(WIDEST_ZONE);
+        int[] edges = nodes.subList(1, nodes.size()).stream()
+                .mapToInt(Integer::intValue)
+                .filter(node -> reach.share(nodeArcM.get(node) - edgeLengthM.get(node), nodeArcM.get(node)) > 0)
+                .toArray();
+        double[] to = Arrays.stream(edges).mapToDouble(nodeArcM::get).toArray();
+        double[] from = Arrays.stream(edges)
+                .mapToDouble(node -> nodeArcM.get(node) - edgeLengthM.get(node))
+                .toArray();
+        return new BedArm(joint, joint.paired() ? place.limb() : Limb.OWN, place.branch(), edges, from, to);
     }
 
     private Map<Limb, EnumMap<Tract, NervePath>> paths() {

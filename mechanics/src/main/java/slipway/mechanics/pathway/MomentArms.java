@@ -19,6 +19,16 @@ final class MomentArms {
         return bodyScale * armM(arm.joint(), arm.branch(), parameters) * angleRad;
     }
 
+    /** Width of the zone of a joint relative to {@code geometry.csv}. */
+    static double zoneFactor(Joint joint, ParameterVector p) {
+        return switch (joint) {
+            case HIP -> p.get(ModelParameter.HIP_ZONE);
+            case KNEE -> p.get(ModelParameter.KNEE_ZONE);
+            case ANKLE -> p.get(ModelParameter.ANKLE_ZONE);
+            default -> 1;
+        };
+    }
+
     private static double armM(Joint joint, Branch branch, ParameterVector p) {
         return switch (joint) {
             case HIP -> p.get(ModelParameter.HIP_ARM);

@@ -22,6 +22,7 @@ final class TissueBuilder {
         CableTree tree = mesh.tree();
         double[][] stiffness = new double[tree.nodes()][lanes.size()];
         double[][] hold = new double[tree.nodes()][lanes.size()];
+        double[][] toe = new double[tree.nodes()][lanes.size()];
         for (int edge = 1; edge < tree.nodes(); edge++) {
             double halfM = 0.5 * tree.edgeLengthM(edge);
             Branch branch = mesh.edgeBranch().get(edge);
@@ -32,7 +33,8 @@ final class TissueBuilder {
             for (int l = 0; l < lanes.size(); l++) {
                 ParameterVector p = lanes.get(l);
                 double taper = p.get(ModelParameter.TAPER);
-                stiffness[edge][l] = Math.exp(taper * logArea) * cordFactor(branch, p);
+                stiffness[edge][l] = Math.exp(taper * logArea) * centralFactor(segment, p);
+                toe[edge][l] = p.get(ModelParameter.TOE_MIDPOINT) * distalFactor(segment, p);
                 // A side branch is held in proportion to its stiffness, so that the reach of a pull is that of the
                 // main nerve beside it (assumption).
                 double held = coupling(segment, p) * Math.exp(taper * (logArea - logAreaInMain)) * halfM;
@@ -42,11 +44,7 @@ final class TissueBuilder {
         }
         addEndSprings(lanes, hold);
         return new Tissue(
-                stiffness,
-                hold,
-                each(lanes, ModelParameter.TOE_MIDPOINT),
-                each(lanes, ModelParameter.TOE_WIDTH),
-                each(lanes, ModelParameter.SLACK_SLOPE));
+                stiffness, hold, toe, each(lanes, ModelParameter.TOE_WIDTH), each(lanes, ModelParameter.SLACK_SLOPE));
     }
 
     private void addEndSprings(List<ParameterVector> lanes, double[][] hold) {
@@ -67,8 +65,16 @@ final class TissueBuilder {
         return branch == Branch.CORD || branch == Branch.TRUNK ? branch : Branch.TIBIAL;
     }
 
-    private static double cordFactor(Branch branch, ParameterVector p) {
-        return branch == Branch.CORD ? p.get(ModelParameter.CORD_STIFFNESS) : 1;
+    private static double centralFactor(Segment segment, ParameterVector p) {
+        return switch (segment) {
+            case CORD -> p.get(ModelParameter.CORD_STIFFNESS);
+            case CANAL -> p.get(ModelParameter.ROOT_STIFFNESS);
+            default -> 1;
+        };
+    }
+
+    private static double distalFactor(Segment segment, ParameterVector p) {
+        return segment == Segment.SHANK || segment == Segment.FOOT ? p.get(ModelParameter.DISTAL_TOE_RATIO) : 1;
     }
 
     private static double coupling(Segment segment, ParameterVector p) {
