@@ -26,7 +26,7 @@ public final class CableSolver {
     private final CableTree tree;
     private final Tissue tissue;
     private final int lanes;
-    private final double[][] rampAtZero;
+    private final double[] rampAtZero;
 
     private final double[][] tension;
     private final double[][] slope;
@@ -58,32 +58,28 @@ public final class CableSolver {
         newResidual = new double[lanes];
         fraction = new double[lanes];
         largest = new double[lanes];
-        rampAtZero = new double[nodes][lanes];
-        for (int i = 1; i < nodes; i++) {
-            for (int l = 0; l < lanes; l++) {
-                double e0 = tissue.toeMidpoint()[i][l];
-                double width = tissue.toeWidth()[l];
-                rampAtZero[i][l] = 0.5 * (Math.sqrt(e0 * e0 + width * width) - e0);
-            }
+        rampAtZero = new double[lanes];
+        for (int l = 0; l < lanes; l++) {
+            double e0 = tissue.toeMidpoint()[l];
+            double width = tissue.toeWidth()[l];
+            rampAtZero[l] = 0.5 * (Math.sqrt(e0 * e0 + width * width) - e0);
         }
     }
 
     private static void check(CableTree tree, Tissue tissue) {
         for (int i = 0; i < tree.nodes(); i++) {
             for (int l = 0; l < tissue.lanes(); l++) {
-                boolean edge = tissue.axialStiffness()[i][l] > 0 && tissue.toeMidpoint()[i][l] >= 0;
-                if (!(tissue.holdPerM()[i][l] >= 0) || (i > 0 && !edge)) {
+                if (!(tissue.holdPerM()[i][l] >= 0) || (i > 0 && !(tissue.axialStiffness()[i][l] > 0))) {
                     throw new IllegalArgumentException(
-                            "node %d, lane %d: stiffness must be positive, toe midpoint and hold not negative"
-                                    .formatted(i, l));
+                            "node %d, lane %d: stiffness must be positive and hold not negative".formatted(i, l));
                 }
             }
         }
         for (int l = 0; l < tissue.lanes(); l++) {
             double slack = tissue.slackSlope()[l];
-            if (!(tissue.toeWidth()[l] > 0) || !(slack > 0 && slack <= 1)) {
+            if (!(tissue.toeWidth()[l] > 0) || !(slack > 0 && slack <= 1) || !(tissue.toeMidpoint()[l] >= 0)) {
                 throw new IllegalArgumentException(
-                        "lane %d: toe must have a width and a slope within 0 and 1".formatted(l));
+                        "lane %d: toe must have a width, a midpoint and a slope within 0 and 1".formatted(l));
             }
         }
     }
@@ -132,7 +128,7 @@ public final class CableSolver {
             double perM = 1 / tree.edgeLengthM(i);
             // The strain goes through the slope array to spare one more array in the cache.
             strainOfEdge(bedElongation[i], w[i], w[p], perM, slope[i]);
-            tensionAndSlope(i, perM, tension[i], slope[i]);
+            tensionAndSlope(tissue.axialStiffness()[i], perM, tension[i], slope[i]);
             subtract(force[i], tension[i]);
             add(force[p], tension[i]);
             add(diagonal[i], slope[i]);
@@ -154,10 +150,8 @@ public final class CableSolver {
     }
 
     /** Reads the strain from {@code slope} and leaves there dT/dw. */
-    private void tensionAndSlope(int edge, double perM, double[] tension, double[] slope) {
-        double[] stiffness = tissue.axialStiffness()[edge];
-        double[] midpoint = tissue.toeMidpoint()[edge];
-        double[] atZero = rampAtZero[edge];
+    private void tensionAndSlope(double[] stiffness, double perM, double[] tension, double[] slope) {
+        double[] midpoint = tissue.toeMidpoint();
         double[] width = tissue.toeWidth();
         double[] slack = tissue.slackSlope();
         for (int l = 0; l < slope.length; l++) {
@@ -165,7 +159,7 @@ public final class CableSolver {
             double x = strain - midpoint[l];
             double root = Math.sqrt(x * x + width[l] * width[l]);
             double taut = 1 - slack[l];
-            tension[l] = stiffness[l] * (slack[l] * strain + taut * (0.5 * (x + root) - atZero[l]));
+            tension[l] = stiffness[l] * (slack[l] * strain + taut * (0.5 * (x + root) - rampAtZero[l]));
             slope[l] = stiffness[l] * perM * (slack[l] + taut * 0.5 * (1 + x / root));
         }
     }

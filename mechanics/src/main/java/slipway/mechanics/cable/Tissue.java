@@ -11,18 +11,14 @@ package slipway.mechanics.cable;
  * @param axialStiffness EA of each edge, relative to the sciatic nerve at mid-thigh
  * @param holdPerM stiffness that holds each node to its bed: coupling times the length of the node's share, plus an end
  *     spring where there is one, 1/m
- * @param toeMidpoint ε₀ of each edge
+ * @param toeMidpoint ε₀ of each lane
  * @param toeWidth ω of each lane, positive
  * @param slackSlope φ of each lane, within 0 and 1
  */
 public record Tissue(
-        double[][] axialStiffness,
-        double[][] holdPerM,
-        double[][] toeMidpoint,
-        double[] toeWidth,
-        double[] slackSlope) {
+        double[][] axialStiffness, double[][] holdPerM, double[] toeMidpoint, double[] toeWidth, double[] slackSlope) {
     /** Number of lanes. */
     public int lanes() {
-        return toeWidth.length;
+        return toeMidpoint.length;
     }
 }

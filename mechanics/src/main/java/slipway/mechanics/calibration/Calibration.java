@@ -1,10 +1,12 @@
 package slipway.mechanics.calibration;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.RealVector;
@@ -32,13 +34,16 @@ public final class Calibration {
     private static final int MAX_EVALUATIONS = 400;
 
     private final List<EvidenceRow> rows;
-    private final List<Prior> priors = Prior.all();
+    private final double[] priorMean;
+    private final RealMatrix priorPrecision;
+    private final RealMatrix priorRoot;
 
     /**
      * @param rows rows with a mean and an sd; order rows are not among them
+     * @param form which parameters are fitted
      * @throws IllegalArgumentException if a row has no mean or no sd
      */
-    public Calibration(List<EvidenceRow> rows) {
+    public Calibration(List<EvidenceRow> rows, ModelForm form) {
         for (EvidenceRow row : rows) {
             if (row.published().mean().isEmpty()
                     || row.published().standardError().isEmpty()) {
@@ -46,13 +51,16 @@ public final class Calibration {
             }
         }
         this.rows = List.copyOf(rows);
+        priorMean = form.mean();
+        priorPrecision = MatrixUtils.inverse(form.covariance());
+        // Root R with RᵀR = precision: the misfit of the priors is R (free − mean), of unit weight.
+        priorRoot = new CholeskyDecomposition(priorPrecision, 1e-6, 1e-12).getLT();
     }
 
     /** Fits from the medians of the priors. */
     public Fit fit() {
-        double[] start = priors.stream().mapToDouble(Prior::freeMedian).toArray();
-        double[] sigma = sigmas(start);
-        double[] first = optimise(start, sigma);
+        double[] sigma = sigmas(priorMean);
+        double[] first = optimise(priorMean, sigma);
         // Once more with the sites' part of the weights taken at the fit instead of at the prior.
         double[] refined = sigmas(first);
         return finish(optimise(first, refined), refined);
@@ -60,15 +68,12 @@ public final class Calibration {
 
     private double[] optimise(double[] start, double[] sigma) {
         int data = rows.size();
-        double[] target = new double[data + priors.size()];
+        double[] target = new double[data + priorMean.length];
         double[] weight = new double[target.length];
+        Arrays.fill(weight, 1);
         for (int i = 0; i < data; i++) {
             target[i] = rows.get(i).published().mean().orElseThrow();
             weight[i] = 1 / (sigma[i] * sigma[i]);
-        }
-        for (int j = 0; j < priors.size(); j++) {
-            target[data + j] = priors.get(j).freeMedian();
-            weight[data + j] = 1 / (priors.get(j).sd() * priors.get(j).sd());
         }
         LeastSquaresOptimizer.Optimum optimum = new LevenbergMarquardtOptimizer()
                 .optimize(new LeastSquaresBuilder()
@@ -94,10 +99,11 @@ public final class Calibration {
                 jacobian.setEntry(i, j, (row[1 + 2 * j] - row[2 + 2 * j]) / (2 * STEP));
             }
         }
-        for (int j = 0; j < free.length; j++) {
-            value[rows.size() + j] = free[j];
-            jacobian.setEntry(rows.size() + j, j, 1);
-        }
+        double[] misfit = priorRoot
+                .operate(point.subtract(new ArrayRealVector(priorMean, false)))
+                .toArray();
+        System.arraycopy(misfit, 0, value, rows.size(), misfit.length);
+        jacobian.setSubMatrix(priorRoot.getData(), rows.size(), 0);
         return new Pair<>(new ArrayRealVector(value, false), jacobian);
     }
 
@@ -149,14 +155,11 @@ public final class Calibration {
         // Where the model misses by more than the errors of the data say, they are widened alike (Birge ratio).
         double widening = Math.max(1, chiSquare / rows.size());
         RealMatrix data = atFit.getSecond().getSubMatrix(0, rows.size() - 1, 0, free.length - 1);
-        RealMatrix precision = new Array2DRowRealMatrix(free.length, free.length);
+        RealMatrix precision = priorPrecision;
         for (int i = 0; i < rows.size(); i++) {
             RealVector gradient = data.getRowVector(i);
             precision =
                     precision.add(gradient.outerProduct(gradient).scalarMultiply(1 / (sigma[i] * sigma[i] * widening)));
-        }
-        for (int j = 0; j < free.length; j++) {
-            precision.addToEntry(j, j, 1 / (priors.get(j).sd() * priors.get(j).sd()));
         }
         return new Fit(free, MatrixUtils.inverse(precision).getData(), data.getData(), residuals, Math.sqrt(widening));
     }

@@ -40,7 +40,7 @@ public final class Calibrator {
     /** Fits to the calibrate rows of a table; every other row is listed as skipped. */
     public static Outcome run(EvidenceTable table) {
         List<EvidenceRow> rows = table.calibrating();
-        Fit fit = new Calibration(rows).fit();
+        Fit fit = new Calibration(rows, ModelForm.FULL).fit();
         double[] personSd = new PersonSpread(fit)
                 .personSd().stream().mapToDouble(Double::doubleValue).toArray();
         var skipped = new ArrayList<>(table.skipped());

@@ -27,7 +27,6 @@ public enum ModelParameter {
     SLACK_SLOPE("slack-slope"),
     TAPER("taper"),
     ROOT_STIFFNESS("root-stiffness"),
-    DISTAL_TOE_RATIO("distal-toe-ratio"),
     HIP_ZONE("hip-zone"),
     KNEE_ZONE("knee-zone"),
     ANKLE_ZONE("ankle-zone");

@@ -42,6 +42,11 @@ public record Prior(
         return ALL;
     }
 
+    /** The prior of one parameter. */
+    public static Prior of(ModelParameter parameter) {
+        return ALL.get(parameter.ordinal());
+    }
+
     /** The vector of all medians. */
     public static ParameterVector medians() {
         return new ParameterVector(ALL.stream().mapToDouble(Prior::median).toArray());

@@ -22,7 +22,6 @@ final class TissueBuilder {
         CableTree tree = mesh.tree();
         double[][] stiffness = new double[tree.nodes()][lanes.size()];
         double[][] hold = new double[tree.nodes()][lanes.size()];
-        double[][] toe = new double[tree.nodes()][lanes.size()];
         for (int edge = 1; edge < tree.nodes(); edge++) {
             double halfM = 0.5 * tree.edgeLengthM(edge);
             Branch branch = mesh.edgeBranch().get(edge);
@@ -34,7 +33,6 @@ final class TissueBuilder {
                 ParameterVector p = lanes.get(l);
                 double taper = p.get(ModelParameter.TAPER);
                 stiffness[edge][l] = Math.exp(taper * logArea) * centralFactor(segment, p);
-                toe[edge][l] = p.get(ModelParameter.TOE_MIDPOINT) * distalFactor(segment, p);
                 // A side branch is held in proportion to its stiffness, so that the reach of a pull is that of the
                 // main nerve beside it (assumption).
                 double held = coupling(segment, p) * Math.exp(taper * (logArea - logAreaInMain)) * halfM;
@@ -44,7 +42,11 @@ final class TissueBuilder {
         }
         addEndSprings(lanes, hold);
         return new Tissue(
-                stiffness, hold, toe, each(lanes, ModelParameter.TOE_WIDTH), each(lanes, ModelParameter.SLACK_SLOPE));
+                stiffness,
+                hold,
+                each(lanes, ModelParameter.TOE_MIDPOINT),
+                each(lanes, ModelParameter.TOE_WIDTH),
+                each(lanes, ModelParameter.SLACK_SLOPE));
     }
 
     private void addEndSprings(List<ParameterVector> lanes, double[][] hold) {
@@ -71,10 +73,6 @@ final class TissueBuilder {
             case CANAL -> p.get(ModelParameter.ROOT_STIFFNESS);
             default -> 1;
         };
-    }
-
-    private static double distalFactor(Segment segment, ParameterVector p) {
-        return segment == Segment.SHANK || segment == Segment.FOOT ? p.get(ModelParameter.DISTAL_TOE_RATIO) : 1;
     }
 
     private static double coupling(Segment segment, ParameterVector p) {

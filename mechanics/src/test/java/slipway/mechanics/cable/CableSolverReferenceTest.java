@@ -79,7 +79,7 @@ class CableSolverReferenceTest {
         for (double[] row : stiffness) {
             row[0] = 1;
         }
-        return new Tissue(stiffness, hold, new double[nodes][1], new double[] {0.01}, new double[] {1});
+        return new Tissue(stiffness, hold, new double[] {0}, new double[] {0.01}, new double[] {1});
     }
 
     @Test
@@ -153,18 +153,14 @@ class CableSolverReferenceTest {
                 bed[i][0] = 0.1 * random.nextGaussian();
             }
             tree = new CableTree(parent, length);
-            double[][] toe = new double[nodes][1];
-            for (double[] row : toe) {
-                row[0] = 0.03;
-            }
-            tissue = new Tissue(stiffness, hold, toe, new double[] {0.04}, new double[] {0.2});
+            tissue = new Tissue(stiffness, hold, new double[] {0.03}, new double[] {0.04}, new double[] {0.2});
         }
 
         Tissue widened(int lanes) {
             return new Tissue(
                     widened(tissue.axialStiffness(), lanes),
                     widened(tissue.holdPerM(), lanes),
-                    widened(tissue.toeMidpoint(), lanes),
+                    fill(tissue.toeMidpoint()[0], lanes),
                     fill(tissue.toeWidth()[0], lanes),
                     fill(tissue.slackSlope()[0], lanes));
         }

@@ -12,7 +12,7 @@ class CableSolverTest {
         return new Tissue(
                 new double[][] {{1}, {1}},
                 new double[][] {{hold}, {hold}},
-                new double[][] {{0}, {0.03}},
+                new double[] {0.03},
                 new double[] {0.04},
                 new double[] {0.2});
     }
