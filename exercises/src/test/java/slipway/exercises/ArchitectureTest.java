@@ -1,44 +1,56 @@
 package slipway.exercises;
 
-import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
-import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.GeneralCodingRules;
+import java.util.Set;
+import org.jspecify.annotations.NullMarked;
 
-@AnalyzeClasses(packages = "slipway.exercises", importOptions = DoNotIncludeTests.class)
+/** This module is the exercise format and catalogue. It stands on mechanics alone. */
+@AnalyzeClasses(packages = "slipway.exercises", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
-    @ArchTest
-    static final ArchRule packagesPointOneWay = layeredArchitecture()
-            .consideringOnlyDependenciesInLayers()
-            .layer("yaml")
-            .definedBy("..yaml..")
-            .layer("exercise")
-            .definedBy("..exercises.exercise..")
-            .layer("readability")
-            .definedBy("..readability..")
-            .layer("format")
-            .definedBy("..format..")
-            .layer("catalogue")
-            .definedBy("..catalogue..")
-            .layer("unload")
-            .definedBy("..unload..")
-            .whereLayer("yaml")
-            .mayNotAccessAnyLayer()
-            .whereLayer("exercise")
-            .mayNotAccessAnyLayer()
-            .whereLayer("readability")
-            .mayOnlyAccessLayers("exercise")
-            .whereLayer("format")
-            .mayOnlyAccessLayers("exercise", "yaml")
-            .whereLayer("catalogue")
-            .mayOnlyAccessLayers("exercise", "format", "yaml")
-            .whereLayer("unload")
-            .mayOnlyAccessLayers("exercise", "yaml");
+    private static final Set<String> MODULES_HERE_AND_BELOW = Set.of("slipway.exercises.", "slipway.mechanics.");
 
     @ArchTest
-    static final ArchRule noCycles =
-            slices().matching("slipway.exercises.(*)..").should().beFreeOfCycles();
+    static final ArchRule DEPENDENCIES_POINT_ONE_WAY = noClasses()
+            .should()
+            .dependOnClassesThat(describe("belong to a module that is not below", ArchitectureTest::isAbove));
+
+    @ArchTest
+    static final ArchRule PACKAGES_HAVE_NO_CYCLES = slices().matching("slipway.exercises.(*)..")
+            .should()
+            .beFreeOfCycles()
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule EVERY_PACKAGE_IS_NULL_MARKED = classes()
+            .should(ArchCondition.from(describe(
+                    "be in a null-marked package", type -> type.getPackage().isAnnotatedWith(NullMarked.class))));
+
+    @ArchTest
+    static final ArchRule NOTHING_IS_PRINTED = GeneralCodingRules.NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS;
+
+    /** Reading what ships on the class path is allowed; the machine around the program is not there. */
+    @ArchTest
+    static final ArchRule NO_FILES_NETWORK_OR_DATABASE = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.nio.file..", "java.net..", "java.sql..", "javax..", "org.springframework..")
+            .orShould()
+            .dependOnClassesThat()
+            .haveNameMatching("java\\.io\\.(File|RandomAccess).*");
+
+    private static boolean isAbove(JavaClass type) {
+        String name = type.getPackageName() + ".";
+        return name.startsWith("slipway.") && MODULES_HERE_AND_BELOW.stream().noneMatch(name::startsWith);
+    }
 }

@@ -1,35 +1,56 @@
 package slipway.pictures;
 
-import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.library.GeneralCodingRules;
+import java.util.Set;
+import org.jspecify.annotations.NullMarked;
 
+/** This module is everything drawn. It stands on mechanics alone. */
 @AnalyzeClasses(packages = "slipway.pictures", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
+    private static final Set<String> MODULES_HERE_AND_BELOW = Set.of("slipway.pictures.", "slipway.mechanics.");
+
     @ArchTest
-    static final ArchRule LAYERS = layeredArchitecture()
-            .consideringOnlyDependenciesInAnyPackage("slipway.pictures..")
-            .layer("space")
-            .definedBy("slipway.pictures.space")
-            .layer("skeleton")
-            .definedBy("slipway.pictures.skeleton")
-            .layer("look")
-            .definedBy("slipway.pictures.look")
-            .layer("svg")
-            .definedBy("slipway.pictures.svg")
-            .layer("drawing")
-            .definedBy("slipway.pictures.drawing")
-            .layer("figure")
-            .definedBy("slipway.pictures.figure")
-            .whereLayer("figure")
-            .mayNotBeAccessedByAnyLayer()
-            .whereLayer("drawing")
-            .mayOnlyBeAccessedByLayers("figure")
-            .whereLayer("skeleton")
-            .mayOnlyBeAccessedByLayers("drawing", "figure")
-            .whereLayer("space")
-            .mayOnlyBeAccessedByLayers("skeleton", "svg", "drawing", "figure");
+    static final ArchRule DEPENDENCIES_POINT_ONE_WAY = noClasses()
+            .should()
+            .dependOnClassesThat(describe("belong to a module that is not below", ArchitectureTest::isAbove));
+
+    @ArchTest
+    static final ArchRule PACKAGES_HAVE_NO_CYCLES = slices().matching("slipway.pictures.(*)..")
+            .should()
+            .beFreeOfCycles()
+            .allowEmptyShould(true);
+
+    @ArchTest
+    static final ArchRule EVERY_PACKAGE_IS_NULL_MARKED = classes()
+            .should(ArchCondition.from(describe(
+                    "be in a null-marked package", type -> type.getPackage().isAnnotatedWith(NullMarked.class))));
+
+    @ArchTest
+    static final ArchRule NOTHING_IS_PRINTED = GeneralCodingRules.NO_CLASSES_SHOULD_ACCESS_STANDARD_STREAMS;
+
+    /** Reading what ships on the class path is allowed; the machine around the program is not there. */
+    @ArchTest
+    static final ArchRule NO_FILES_NETWORK_OR_DATABASE = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.nio.file..", "java.net..", "java.sql..", "javax..", "org.springframework..")
+            .orShould()
+            .dependOnClassesThat()
+            .haveNameMatching("java\\.io\\.(File|RandomAccess).*");
+
+    private static boolean isAbove(JavaClass type) {
+        String name = type.getPackageName() + ".";
+        return name.startsWith("slipway.") && MODULES_HERE_AND_BELOW.stream().noneMatch(name::startsWith);
+    }
 }
