@@ -8,26 +8,30 @@ import slipway.pictures.svg.PathData;
 
 /** The arrow of a movement: along the way of the point that moves most, somewhat outside the body. */
 final class Arrow {
-    private static final double ASIDE = 0.045;
+    private static final int POINTS = 12;
     private static final double HEAD_LENGTH = 0.050;
     private static final double HEAD_HALF = 0.026;
 
     private Arrow() {}
 
-    /** The line of the arrow for a way of a point; pushed away from the middle of the body. */
-    static List<P2> line(List<P2> way, P2 middle) {
+    /** The line of the arrow for a way of a point: one plain bow, pushed away from the middle of the body. */
+    static List<P2> line(List<P2> way, P2 middle, double aside) {
         P2 start = way.get(0);
         P2 end = way.get(way.size() - 1);
         P2 half = way.get(way.size() / 2);
-        double turn = (end.x() - start.x()) * (middle.y() - half.y()) - (end.y() - start.y()) * (middle.x() - half.x());
-        double side = turn > 0 ? -1 : 1;
+        P2 chord = end.minus(start);
+        double length = Math.max(1e-9, chord.length());
+        double turn = chord.x() * (middle.y() - half.y()) - chord.y() * (middle.x() - half.x());
+        double side = (turn > 0 ? -aside : aside) / length;
+        P2 outwards = new P2(-chord.y() * side, chord.x() * side);
+        P2 from = start.plus(outwards, 1);
+        P2 to = end.plus(outwards, 1);
+        P2 top = half.plus(outwards, 1);
+        P2 handle = new P2(2 * top.x() - 0.5 * (from.x() + to.x()), 2 * top.y() - 0.5 * (from.y() + to.y()));
         var line = new ArrayList<P2>();
-        for (int i = 0; i < way.size(); i++) {
-            P2 before = way.get(Math.max(0, i - 1));
-            P2 after = way.get(Math.min(way.size() - 1, i + 1));
-            P2 along = after.minus(before);
-            double length = Math.max(1e-9, along.length());
-            line.add(way.get(i).plus(new P2(-along.y() / length, along.x() / length), ASIDE * side));
+        for (int i = 0; i <= POINTS; i++) {
+            double u = (double) i / POINTS;
+            line.add(from.towards(handle, u).towards(handle.towards(to, u), u));
         }
         return line;
     }

@@ -21,8 +21,6 @@ import slipway.pictures.svg.Svg;
 
 /** Draws the layers of a figure, one call each, from the back to the front. */
 public final class Artist {
-    private static final double ARROW_POINTS = 9;
-
     private final Pen pen;
 
     public Artist(Svg svg, Camera camera, Look look) {
@@ -79,9 +77,13 @@ public final class Artist {
         for (Limb limb : Limb.values()) {
             Leg leg = before.bones().leg(limb);
             Leg end = now.bones().leg(limb);
-            if (moved(leg.toe(), end.toe()) || moved(leg.ankle(), end.ankle()) || moved(leg.knee(), end.knee())) {
+            if (moved(leg.knee(), end.knee()) || moved(leg.hip(), end.hip())) {
                 parts.add(Flesh.thigh(leg));
+            }
+            if (moved(leg.ankle(), end.ankle()) || moved(leg.knee(), end.knee())) {
                 parts.add(Flesh.shank(leg));
+            }
+            if (moved(leg.toe(), end.toe()) || moved(leg.ankle(), end.ankle())) {
                 parts.addAll(Flesh.foot(leg));
             }
         }
@@ -189,37 +191,12 @@ public final class Artist {
     }
 
     /** The line of the arrow of a movement; empty if hardly anything moves. */
-    public static List<P2> arrowLine(List<P2> way, P2 middle) {
+    public static List<P2> arrowLine(List<P2> way, P2 middle, double aside) {
         double length = 0;
         for (int i = 1; i < way.size(); i++) {
             length += way.get(i).distance(way.get(i - 1));
         }
-        return length < 0.02 ? List.of() : Arrow.line(refined(way), middle);
-    }
-
-    private static List<P2> refined(List<P2> way) {
-        var fine = new ArrayList<P2>();
-        for (int i = 0; i + 1 < way.size(); i++) {
-            int pieces = (int) Math.ceil(ARROW_POINTS / (way.size() - 1));
-            for (int k = 0; k < pieces; k++) {
-                fine.add(between(way, i, (double) k / pieces));
-            }
-        }
-        fine.add(way.get(way.size() - 1));
-        return fine;
-    }
-
-    /** A point of the smooth curve (Catmull-Rom) through some points. */
-    private static P2 between(List<P2> way, int i, double u) {
-        P2 p0 = way.get(Math.max(0, i - 1));
-        P2 p1 = way.get(i);
-        P2 p2 = way.get(i + 1);
-        P2 p3 = way.get(Math.min(way.size() - 1, i + 2));
-        return new P2(curve(p0.x(), p1.x(), p2.x(), p3.x(), u), curve(p0.y(), p1.y(), p2.y(), p3.y(), u));
-    }
-
-    private static double curve(double a, double b, double c, double d, double u) {
-        return b + 0.5 * u * (c - a + u * (2 * a - 5 * b + 4 * c - d + u * (3 * (b - c) + d - a)));
+        return length < 0.02 ? List.of() : Arrow.line(way, middle, aside);
     }
 
     public void arrow(List<P2> line) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import slipway.mechanics.body.Arms;
-import slipway.mechanics.body.Limb;
 import slipway.mechanics.body.Support;
 import slipway.pictures.drawing.Box;
 import slipway.pictures.drawing.Box.Material;
@@ -66,7 +65,7 @@ final class Things {
         if (seated || has(PropUse.CHAIR)) {
             chair(boxes);
         }
-        if (has(PropUse.WALL)) {
+        if (has(PropUse.WALL) || has(PropUse.WALL_IN_FRONT)) {
             boxes.add(wall());
         }
         pillows(boxes);
@@ -130,20 +129,23 @@ final class Things {
         Body seated = seatedBody();
         boolean sits = seated.resting().support() == Support.SITTING;
         double seat = sits ? seated.resting().seatHeight() : 0.26;
-        double x = sits
-                ? seated.bones().trunk().hips().x()
-                : body.arm(Limb.OWN).grip().x() + 0.11;
-        // Someone standing holds the back of a chair that is turned away.
-        double back = sits ? x - 0.125 : x - 0.115;
-        double front = x + 0.150;
-        double top = sits ? seat + 0.24 : body.arm(Limb.OWN).grip().z() - 0.008;
+        double back = sits
+                ? seated.bones().trunk().hips().x() - 0.125
+                : body.ownArm().grip().x() - 0.005;
+        // Someone standing holds the back of a chair that is turned away; over a step it stands beside instead.
+        double turned = !sits && has(PropUse.STEP) ? -1 : 1;
+        double top = sits ? seat + 0.24 : body.ownArm().grip().z() - 0.008;
         double half = 0.13;
         for (double y : new double[] {depth + half - 0.012, depth - half + 0.012}) {
-            boxes.add(Box.of(front - 0.026, front - 0.006, y, 0.010, 0, seat - 0.02, Material.WOOD));
-            boxes.add(Box.of(back, back + 0.020, y, 0.010, 0, top, Material.WOOD));
+            boxes.add(piece(back + 0.249 * turned, back + 0.269 * turned, y, 0.010, 0, seat - 0.02));
+            boxes.add(piece(back, back + 0.020 * turned, y, 0.010, 0, top));
         }
-        boxes.add(Box.of(back, back + 0.020, depth, half, top - 0.09, top, Material.WOOD));
-        boxes.add(Box.of(back, front, depth, half, seat - 0.026, seat, Material.WOOD));
+        boxes.add(piece(back, back + 0.020 * turned, depth, half, top - 0.09, top));
+        boxes.add(piece(back, back + 0.275 * turned, depth, half, seat - 0.026, seat));
+    }
+
+    private static Box piece(double x0, double x1, double y, double halfDepth, double z0, double z1) {
+        return Box.of(Math.min(x0, x1), Math.max(x0, x1), y, halfDepth, z0, z1, Material.WOOD);
     }
 
     private List<Box> tableInFront() {
@@ -162,7 +164,7 @@ final class Things {
         boolean behind = false;
         if (scene.pose().arms() == Arms.ON_WALL) {
             x = Math.max(body.ownArm().wrist().x(), body.otherArm().wrist().x()) + 0.016;
-        } else if (support() == Support.LYING) {
+        } else if (support() == Support.LYING || has(PropUse.WALL_IN_FRONT)) {
             x = extreme(e -> e.centre().x() + e.reach(V3.X)) + 0.002;
         } else {
             behind = true;
@@ -191,6 +193,10 @@ final class Things {
             V3 shin = own.ankle().plus(own.shank().up(), 0.035);
             double top = Math.min(own.ankle().z(), other.ankle().z()) - 0.014;
             boxes.add(Box.of(shin.x() - 0.06, shin.x() + 0.06, depth, 0.14, 0, Math.max(0.022, top), Material.CLOTH));
+        }
+        if (has(PropUse.PILLOW_UNDER_BELLY)) {
+            V3 belly = body.bones().trunk().at(0.2);
+            boxes.add(Box.of(belly.x() - 0.11, belly.x() + 0.11, depth, 0.14, 0, 0.05, Material.CLOTH));
         }
         if (has(PropUse.TOWEL_UNDER_HEEL)) {
             boxes.add(underFoot(Material.CLOTH, -0.03));

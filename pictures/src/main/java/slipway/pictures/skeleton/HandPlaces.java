@@ -41,7 +41,7 @@ final class HandPlaces {
             case SWINGING -> swinging();
             case BEHIND_BACK -> behindBack();
             case HOLD_STRAP -> holdStrap();
-            case BEHIND_THIGH -> behindThigh(bones.own());
+            case BEHIND_THIGH -> behindThigh(heldThigh());
             case HOLD_KNEE -> onShin(bones.own(), limb == Limb.OWN ? 1 : -1);
             case HOLD_KNEES -> onShin(bones.leg(limb), 1);
             case HOLD_ANKLE -> limb == Limb.OWN ? holdAnkle() : alongSide();
@@ -195,9 +195,15 @@ final class HandPlaces {
         return Hand.holding(wrist, elbowTo, pull, chest.up().plus(chest.front(), 0.4));
     }
 
+    /** The own thigh, unless the own ankle lies across the other one, which is then held. */
+    private Leg heldThigh() {
+        return CrossedLeg.crosses(bones) ? bones.other() : bones.own();
+    }
+
     /** Behind the thigh as near the knee as the arms reach. */
     private Hand behindThigh(Leg leg) {
-        double side = limb == Limb.OWN ? 0.020 : -0.020;
+        // Of two hands behind one thigh one is on its outer side, the other on its inner.
+        double side = bones.leg(limb).equals(leg) ? 0.020 : -0.020;
         for (double along = 0.78; along > 0.3; along -= 0.06) {
             V3 wrist = leg.hip()
                     .towards(leg.knee(), along)
@@ -224,11 +230,10 @@ final class HandPlaces {
                 wrist,
                 chest.out().plus(chest.down(), 0.7),
                 leg.shank()
-                        .front()
-                        .times(0.5)
-                        .plus(leg.shank().down(), 0.5)
-                        .plus(leg.shank().out(), -0.5 * side),
-                leg.shank().up());
+                        .down()
+                        .plus(leg.shank().front(), -0.35)
+                        .plus(leg.shank().out(), -0.4 * side),
+                leg.shank().up().plus(leg.shank().out(), -side));
     }
 
     private Hand holdAnkle() {

@@ -31,6 +31,9 @@ final class Recline {
         for (Limb limb : Limb.values()) {
             a = a.withLeg(limb, new LegRest(s, limb, settles(ground, limb)).faceUp(a.leg(limb)));
         }
+        if (CrossedLeg.meant(start)) {
+            a = a.withLeg(Limb.OWN, CrossedLeg.onOtherThigh(onTrunk(pitch, a), start.own()));
+        }
         return new Resting(Support.LYING, placed(pitch, headDown(a, pitch, ground, false)), Limb.OTHER);
     }
 
@@ -191,6 +194,9 @@ final class Recline {
         a = a.withLeg(Limb.OTHER, new LegRest(s, Limb.OTHER, false).sideways(a.other(), 0, -wide, wide));
         double stacked = overlapping(start) ? 0.062 : 0;
         a = a.withLeg(Limb.OWN, new LegRest(s, Limb.OWN, false).sideways(a.own(), stacked, -wide, wide));
+        if (CrossedLeg.meant(start)) {
+            a = a.withLeg(Limb.OWN, CrossedLeg.heelOnHeel(Skeleton.of(hips, pelvis, a), start.own()));
+        }
         Skeleton lying = Skeleton.of(hips, pelvis, a);
         double sunk = Upright.lowest(lying);
         return new Resting(Support.SIDE_LYING, Skeleton.of(new V3(0, 0, hips.z() - sunk), pelvis, a), Limb.OTHER);

@@ -15,6 +15,8 @@ final class Upright {
 
     private static final double HIGH_SEAT = 0.31;
 
+    /** Height of the shoulders over hands on the floor, elbows hardly bent. */
+    private static final double SHOULDERS_ON_HANDS = 0.318;
     /** Rounding error of a touch. */
     private static final double TOUCHES = 1e-9;
 
@@ -71,7 +73,7 @@ final class Upright {
         BodyAngles a = start.withLeg(Limb.OWN, start.own().withHip(start.own().hip() - roll))
                 .withLeg(Limb.OTHER, start.other().withHip(start.other().hip() - roll));
         // The lower thigh lies on the seat.
-        Limb carrier = a.own().hip() < a.other().hip() ? Limb.OWN : Limb.OTHER;
+        Limb carrier = a.own().hip() < a.other().hip() && !CrossedLeg.meant(a) ? Limb.OWN : Limb.OTHER;
         Frame pelvis = Frame.standing().pitched(a.leg(carrier).hip() - Math.PI / 2);
         double hipHeight = seatFor(pelvis, a);
         V3 hips = new V3(0, 0, hipHeight);
@@ -81,6 +83,10 @@ final class Upright {
             a = a.withLeg(limb, seatedLeg(s, limb, a.leg(limb), settles));
         }
         s = Skeleton.of(hips, pelvis, a);
+        if (CrossedLeg.meant(a)) {
+            a = a.withLeg(Limb.OWN, CrossedLeg.onOtherThigh(s, a.own()));
+            s = Skeleton.of(hips, pelvis, a);
+        }
         double sunk = Math.min(0, lowest(s));
         return new Resting(Support.SITTING, Skeleton.of(new V3(0, 0, hipHeight - sunk), pelvis, a), carrier);
     }
@@ -132,8 +138,26 @@ final class Upright {
                 level - Math.toRadians(30),
                 level + Math.toRadians(30));
         Frame pelvis = Frame.standing().pitched(pitch);
-        Skeleton rested = onFloor(pelvis, plantFoot(a, pelvis, carrier.opposite(), ground));
-        return new Resting(support, rested, carrier);
+        BodyAngles planted = plantFoot(a, pelvis, carrier.opposite(), ground);
+        Skeleton rested = onFloor(pelvis, planted);
+        return new Resting(support, support == Support.ALL_FOURS ? onHands(rested, pitch, planted) : rested, carrier);
+    }
+
+    /** On all fours the pelvis tips until nearly straight arms reach the floor; the thighs stay. */
+    private static Skeleton onHands(Skeleton rested, double pitch, BodyAngles a) {
+        V3 hips = rested.trunk().hips();
+        double tip = Balance.zero(
+                t -> tipped(hips, pitch, a, t).shoulder(Limb.OTHER).z() - SHOULDERS_ON_HANDS,
+                Math.toRadians(-60),
+                Math.toRadians(35));
+        Skeleton s = tipped(hips, pitch, a, tip);
+        return s.moved(new V3(0, 0, -lowest(s)));
+    }
+
+    private static Skeleton tipped(V3 hips, double pitch, BodyAngles a, double tip) {
+        BodyAngles legsStay = a.withLeg(Limb.OWN, a.own().withHip(a.own().hip() + tip))
+                .withLeg(Limb.OTHER, a.other().withHip(a.other().hip() + tip));
+        return Skeleton.of(hips, Frame.standing().pitched(pitch + tip), legsStay);
     }
 
     private static BodyAngles plantFoot(BodyAngles a, Frame pelvis, Limb limb, Ground ground) {

@@ -7,6 +7,8 @@ import slipway.mechanics.body.Arms;
 import slipway.mechanics.body.Position;
 import slipway.mechanics.body.Posture;
 import slipway.mechanics.body.Support;
+import slipway.mechanics.nerve.Site;
+import slipway.mechanics.nerve.Tract;
 
 /** Scenes for contact sheets and tests: invented movements of common practice. */
 final class Postures {
@@ -43,7 +45,7 @@ final class Postures {
         all.put(
                 "figure-four stretch",
                 lying(
-                        "hip 70 knee 110 hip-rotation -55 hip-abduction 35 other-hip 95 other-knee 95 neck 10",
+                        "hip 85 knee 95 hip-rotation -45 hip-abduction 30 other-hip 85 other-knee 90 neck 10",
                         Arms.BEHIND_THIGH));
         all.put(
                 "knees to chest",
@@ -137,6 +139,7 @@ final class Postures {
                 lying("hip-abduction 25 neck 10", Arms.ALONG_SIDES)
                         .withView(View.TOP)
                         .from(Posture.parse("neck 10")));
+        more(all);
         all.put(
                 "calf stretch at wall",
                 scene(
@@ -145,6 +148,51 @@ final class Postures {
                                 Arms.ON_WALL)
                         .withProps(PropUse.WALL));
         return all;
+    }
+
+    private static void more(Map<String, FigureScene> all) {
+        all.put(
+                "figure-four sitting",
+                scene(
+                        Support.SITTING,
+                        "hip 105 hip-abduction 30 hip-rotation -45 knee 95 other-hip 110 other-knee 90",
+                        Arms.ON_THIGHS));
+        all.put(
+                "wall slide",
+                scene(
+                                Support.STANDING,
+                                "hip 55 knee 60 ankle 5 other-hip 55 other-knee 60 other-ankle 5",
+                                Arms.ALONG_SIDES)
+                        .withProps(PropUse.WALL)
+                        .from(Posture.parse("hip 15 knee 15 ankle -5 other-hip 15 other-knee 15 other-ankle -5")));
+        all.put(
+                "knee on step",
+                scene(Support.STANDING, "hip 45 knee 10 ankle -10", Arms.ON_CHAIR)
+                        .withProps(PropUse.STEP, PropUse.CHAIR)
+                        .from(Posture.parse("hip 45 knee 60 ankle -10")));
+        String fours = "hip 90 knee 90 ankle -30 other-hip 90 other-knee 90 other-ankle -30 ";
+        all.put(
+                "cat",
+                scene(Support.ALL_FOURS, fours + "spine 35 neck 30", Arms.ON_FLOOR)
+                        .from(Posture.parse(fours + "spine -15 neck -15")));
+        all.put(
+                "walking",
+                scene(
+                        Support.STANDING,
+                        "hip 22 knee 8 ankle 0 other-hip -12 other-knee 6 other-ankle 5",
+                        Arms.SWINGING));
+        all.put(
+                "heel raise",
+                scene(Support.STANDING, "ankle -30 other-ankle -30", Arms.ALONG_SIDES)
+                        .from(Posture.reference()));
+        all.put(
+                "press-up common",
+                scene(Support.PRONE, "spine -35 neck -20 ankle -30 other-ankle -30", Arms.ON_FLOOR)
+                        .from(Posture.parse("spine -5 ankle -30 other-ankle -30")));
+        all.put(
+                "nerve with site",
+                lying("hip 60 knee 10 neck 10", Arms.ALONG_SIDES)
+                        .withNerve(new NerveMark(Tract.SCIATIC_TIBIAL, Site.find("deep gluteal space"))));
     }
 
     private static FigureScene lying(String posture, Arms arms) {
