@@ -62,10 +62,29 @@ final class DoseWords {
                 DoseData.get("comfort-share"), "range.comfort", "The range is kept short of its end, for comfort.");
     }
 
+    /** Says if a joint is held at an easier angle than usual. */
+    static Optional<Reason> eased(ExerciseCandidate candidate) {
+        return candidate
+                .ease()
+                .filter(held -> candidate.base().angleDeg(held.joint(), held.limb()) != held.fromDeg())
+                .map(held -> {
+                    double angleDeg = candidate.base().angleDeg(held.joint(), held.limb());
+                    String text = String.format(
+                            Locale.ROOT,
+                            "The %s is held at %.0f deg instead of %.0f, which leaves the nerve more room to slide.",
+                            held.joint().key(),
+                            angleDeg,
+                            held.fromDeg());
+                    return Reason.by(DoseData.get("ease-step"), "range.eased", text)
+                            .with("held at", angleDeg, "deg");
+                });
+    }
+
     /** Why the range ends where it does. */
     static Reason end(Step chosen, RangeSearch.Found found) {
         if (!isLast(chosen, found)) {
-            return Reason.practice("range.most-glide", "Moving further would not slide the nerve more at the site.");
+            return Reason.practice(
+                    "range.most-glide", "Of the ranges below the limit this one slides the nerve most at the site.");
         }
         if (found.stopped().isEmpty()) {
             return Reason.practice("range.whole", "The whole range of the exercise stays below the limit.");

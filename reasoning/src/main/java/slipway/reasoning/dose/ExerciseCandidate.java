@@ -1,6 +1,8 @@
 package slipway.reasoning.dose;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slipway.mechanics.body.Posture;
 import slipway.mechanics.body.Support;
 import slipway.reasoning.tolerance.Movement;
@@ -14,9 +16,17 @@ import slipway.reasoning.tolerance.Movement;
  * @param base the posture of everything that does not move; the moving joints are set by {@code moves}
  * @param moves the joints that move together, the leading one first, each from its start to the furthest that the
  *     exercise would go; a joint that moves back to let the nerve go is one of them
+ * @param ease a held joint that may be held nearer to its easiest angle: from the usual angle, which the base has, to
+ *     the easiest
  */
 public record ExerciseCandidate(
-        String id, String position, Support support, Posture base, List<Movement> moves, Purpose purpose) {
+        String id,
+        String position,
+        Support support,
+        Posture base,
+        List<Movement> moves,
+        Purpose purpose,
+        Optional<Movement> ease) {
     public ExerciseCandidate {
         moves = List.copyOf(moves);
         if (id.isBlank() || moves.isEmpty()) {
@@ -31,6 +41,33 @@ public record ExerciseCandidate(
         if (joints < moves.size()) {
             throw new IllegalArgumentException("the exercise " + id + " moves a joint twice");
         }
+        for (Movement move : moves) {
+            if (ease.filter(held -> held.joint() == move.joint() && held.limb() == move.limb())
+                    .isPresent()) {
+                throw new IllegalArgumentException("the exercise " + id + " both moves and holds the "
+                        + move.joint().key());
+            }
+        }
+    }
+
+    /** An exercise whose held joints stay as they are. */
+    public ExerciseCandidate(
+            String id, String position, Support support, Posture base, List<Movement> moves, Purpose purpose) {
+        this(id, position, support, base, moves, purpose, Optional.empty());
+    }
+
+    /** The same exercise with the held joint at each angle that may be tried, the usual one first. */
+    List<ExerciseCandidate> eased() {
+        if (ease.isEmpty()) {
+            return List.of(this);
+        }
+        Movement held = ease.get();
+        double step = DoseData.value("ease-step") * held.direction();
+        var eased = new ArrayList<ExerciseCandidate>();
+        for (double angle = held.fromDeg(); held.direction() * (held.toDeg() - angle) >= 0; angle += step) {
+            eased.add(new ExerciseCandidate(id, position, support, held.at(base, angle), moves, purpose, ease));
+        }
+        return eased;
     }
 
     /** The joint that leads. */

@@ -28,7 +28,27 @@ final class RangeDesigner {
         this.limit = limit;
     }
 
+    /** Of the angles at which a joint may be held the one with the largest glide; of equals the more usual one. */
     Design design(ExerciseCandidate candidate) {
+        List<ExerciseCandidate> eased = candidate.eased();
+        Design best = designAt(eased.get(0));
+        for (ExerciseCandidate easier : eased.subList(1, eased.size())) {
+            Design next = designAt(easier);
+            best = glideMm(next) > glideMm(best) + RangeSearch.ROUNDING ? next : best;
+        }
+        return best;
+    }
+
+    /** Below 0 for a refusal; what shows no movement counts as none. */
+    private static double glideMm(Design design) {
+        if (design instanceof Design.Given given) {
+            Effect effect = given.range().effect();
+            return effect.movementShown() ? effect.glideMm().median() : 0;
+        }
+        return -1;
+    }
+
+    private Design designAt(ExerciseCandidate candidate) {
         List<Posture> ends = RangeSteps.ends(candidate);
         if (ends.isEmpty()) {
             return refused(candidate, DoseWords.noStep(candidate));
@@ -38,29 +58,43 @@ final class RangeDesigner {
         if (limitPct.isEmpty()) {
             return refused(candidate, DoseWords.noTolerance());
         }
-        RangeSearch.Found found = new RangeSearch(draws, guards, site, limitPct.get()).run(candidate, ends);
-        List<Step> allowed = found.allowed().stream()
+        var search = new RangeSearch(draws, guards, site, limitPct.get());
+        RangeSearch.Found found = search.run(candidate, ends);
+        List<Step> left = new ArrayList<>(found.allowed().stream()
                 .filter(step -> travelDeg(candidate, step.end()) >= DoseData.value("smallest-range"))
-                .toList();
-        return allowed.isEmpty()
-                ? refused(candidate, DoseWords.tooMuch(found.stopped()))
-                : given(candidate, new RangeSearch.Found(allowed, found.stopped()), limitPct.get());
+                .toList());
+        while (!left.isEmpty()) {
+            Step chosen = chosen(candidate, left);
+            Step exact = search.exactly(candidate, chosen);
+            if (exact.allowed()) {
+                return given(candidate, exact, found, limitPct.get());
+            }
+            left.remove(chosen);
+        }
+        return refused(candidate, DoseWords.tooMuch(found.stopped()));
     }
 
     private static Design refused(ExerciseCandidate candidate, Reason reason) {
         return new Design.Refused(new Refusal(candidate.id(), reason));
     }
 
-    private Design given(ExerciseCandidate candidate, RangeSearch.Found found, double[] limitPct) {
-        double leastMm = DoseData.value("least-glide");
-        Step most = mostGlide(found.allowed());
-        boolean maximised = most.glideMm() >= leastMm && candidate.purpose() != Purpose.COMFORT;
-        Step chosen = maximised ? most : comfortable(candidate, found.allowed());
-        boolean shown = chosen.glideMm() >= leastMm;
+    private static boolean maximised(ExerciseCandidate candidate, Step most) {
+        return most.glideMm() >= DoseData.value("least-glide") && candidate.purpose() != Purpose.COMFORT;
+    }
+
+    private static Step chosen(ExerciseCandidate candidate, List<Step> allowed) {
+        Step most = mostGlide(allowed);
+        return maximised(candidate, most) ? most : comfortable(candidate, allowed);
+    }
+
+    private Design given(ExerciseCandidate candidate, Step chosen, RangeSearch.Found found, double[] limitPct) {
+        boolean maximised = maximised(candidate, mostGlide(found.allowed()));
+        boolean shown = chosen.glideMm() >= DoseData.value("least-glide");
         Effect effect = chosen.profile().effect(limitPct, shown);
         var reasons = new ArrayList<Reason>();
         reasons.add(DoseWords.peak(effect));
         reasons.add(maximised ? DoseWords.end(chosen, found) : DoseWords.comfort());
+        DoseWords.eased(candidate).ifPresent(reasons::add);
         if (!shown) {
             reasons.add(DoseWords.notShown(effect, site));
         }

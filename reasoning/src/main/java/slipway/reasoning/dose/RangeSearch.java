@@ -13,6 +13,9 @@ final class RangeSearch {
     /** Sums of a few thousand weights carry this much rounding. */
     static final double ROUNDING = 1e-9;
 
+    /** Ends that are solved together: neighbours are cheaper, but those beyond the limit are wasted. */
+    private static final int BATCH = 6;
+
     private final LoadDraws draws;
     private final Guards guards;
     private final Site site;
@@ -40,24 +43,38 @@ final class RangeSearch {
     /** What was found. */
     record Found(List<Step> allowed, Optional<Step> stopped) {}
 
-    /** Goes outward until an end is not allowed: what lies beyond it is never reached. */
+    /**
+     * Goes outward until an end is not allowed: what lies beyond it is never reached. The way passes the rounded ends;
+     * for several joints, whose rounded ends do not lie on one line, a chosen end is tried {@link #exactly} again.
+     */
     Found run(ExerciseCandidate candidate, List<Posture> ends) {
         var allowed = new ArrayList<Step>();
         Trail trail = trail(candidate.start());
-        for (Posture end : ends) {
-            if (candidate.moves().size() > 1) {
-                // Rounded ends of several joints do not lie on one line, so each has a way of its own.
-                trail = trail(candidate.start());
-                RangeSteps.between(candidate, end).forEach(trail::add);
+        for (int i = 0; i < ends.size(); i++) {
+            if (i % BATCH == 0) {
+                draws.prepare(ends.subList(i, Math.min(ends.size(), i + BATCH)));
             }
-            trail.add(end);
-            Step step = trail.stepTo(end);
+            trail.add(ends.get(i));
+            Step step = trail.stepTo(ends.get(i));
             if (!step.allowed()) {
                 return new Found(allowed, Optional.of(step));
             }
             allowed.add(step);
         }
         return new Found(allowed, Optional.empty());
+    }
+
+    /** The same end along the straight way from the start, with its already rounded angles. */
+    Step exactly(ExerciseCandidate candidate, Step step) {
+        if (candidate.moves().size() == 1) {
+            return step;
+        }
+        List<Posture> between = RangeSteps.between(candidate, step.end());
+        draws.prepare(between);
+        Trail trail = trail(candidate.start());
+        between.forEach(trail::add);
+        trail.add(step.end());
+        return trail.stepTo(step.end());
     }
 
     private Trail trail(Posture start) {

@@ -1,7 +1,7 @@
 package slipway.reasoning.plan;
 
 /**
- * The range of a moving joint.
+ * The range of a moving joint; both angles are the same for a joint that is held.
  *
  * @param joint as in postures, with the prefix {@code other-} for the limb of the other side
  */

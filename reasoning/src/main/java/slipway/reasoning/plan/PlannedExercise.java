@@ -11,6 +11,7 @@ import slipway.reasoning.dose.DesignedRange;
 import slipway.reasoning.dose.Dose;
 import slipway.reasoning.dose.DosedExercise;
 import slipway.reasoning.dose.Effect;
+import slipway.reasoning.dose.ExerciseCandidate;
 import slipway.reasoning.tolerance.Movement;
 
 /**
@@ -39,7 +40,7 @@ public record PlannedExercise(
         return new PlannedExercise(
                 range.candidate().id(),
                 range.candidate().position(),
-                ranges(range.candidate().moves(), range.end()),
+                ranges(range.candidate(), range.end()),
                 dosed.dose(),
                 site.name(),
                 range.effect(),
@@ -47,13 +48,18 @@ public record PlannedExercise(
                 range.reasons());
     }
 
-    private static List<JointRange> ranges(List<Movement> moves, Posture end) {
+    private static List<JointRange> ranges(ExerciseCandidate candidate, Posture end) {
         var ranges = new ArrayList<JointRange>();
-        for (Movement move : moves) {
-            String prefix = move.limb() == Limb.OTHER ? "other-" : "";
-            ranges.add(new JointRange(
-                    prefix + move.joint().key(), move.fromDeg(), end.angleDeg(move.joint(), move.limb())));
-        }
+        candidate.moves().forEach(move -> ranges.add(range(move, move.fromDeg(), end)));
+        candidate.ease().ifPresent(held -> {
+            double heldDeg = candidate.base().angleDeg(held.joint(), held.limb());
+            ranges.add(range(held, heldDeg, end));
+        });
         return ranges;
+    }
+
+    private static JointRange range(Movement move, double fromDeg, Posture end) {
+        String prefix = move.limb() == Limb.OTHER ? "other-" : "";
+        return new JointRange(prefix + move.joint().key(), fromDeg, end.angleDeg(move.joint(), move.limb()));
     }
 }

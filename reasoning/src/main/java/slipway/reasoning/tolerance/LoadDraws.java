@@ -132,6 +132,18 @@ public final class LoadDraws {
         return glide;
     }
 
+    /** Solves postures that are not known yet, as neighbours: cheaper than one by one. */
+    public void prepare(List<Posture> postures) {
+        List<Posture> missing = postures.stream()
+                .filter(posture -> !responses.containsKey(posture))
+                .distinct()
+                .toList();
+        List<PostureResponse> answers = model.respondAlong(missing);
+        for (int i = 0; i < missing.size(); i++) {
+            responses.put(missing.get(i), answers.get(i));
+        }
+    }
+
     private PostureResponse response(Posture posture) {
         return responses.computeIfAbsent(posture, model::respond);
     }

@@ -1,6 +1,8 @@
 package slipway.reasoning.tolerance;
 
+import java.util.List;
 import slipway.mechanics.body.Joint;
+import slipway.mechanics.body.Posture;
 
 /** The load at which a test gave its response, in every draw, with the error that the reading of the angle leaves. */
 final class TestLoad {
@@ -33,6 +35,16 @@ final class TestLoad {
             error[i] = Math.max(perDeg * sdDeg, floorPct);
         }
         return new TestLoad(test.id(), sdDeg, loads.loadPct(test.reached()), error);
+    }
+
+    /** The postures that reading a test takes. */
+    static List<Posture> postures(NeuralTest test) {
+        Movement movement = test.movement();
+        double sdDeg = ToleranceData.onsetErrorDeg(movement.joint());
+        return List.of(
+                movement.at(test.start(), clamp(movement.joint(), test.reachedDeg() - sdDeg)),
+                test.reached(),
+                movement.at(test.start(), clamp(movement.joint(), test.reachedDeg() + sdDeg)));
     }
 
     private static double clamp(Joint joint, double angleDeg) {

@@ -47,6 +47,7 @@ public final class ToleranceEstimator {
                 modelled.stream().flatMap(site -> site.site().stream()).toList();
         double[] weights = modelled.stream().mapToDouble(SuspectedSite::weight).toArray();
         var loads = new LoadDraws(model, new Draws(model.draws(), sites, weights), findings.rest());
+        findings.ownTests().forEach(test -> loads.prepare(TestLoad.postures(test)));
         var estimator = new ToleranceEstimator(findings, loads);
         AlphaReport alpha = estimator.run();
         reasons.addAll(estimator.reasons);

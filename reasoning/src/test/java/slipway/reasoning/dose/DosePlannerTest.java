@@ -10,6 +10,7 @@ import static slipway.reasoning.Findings.slump;
 import static slipway.reasoning.Findings.with;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -22,7 +23,9 @@ import slipway.mechanics.body.Support;
 import slipway.mechanics.nerve.NerveModel;
 import slipway.reasoning.ChainNerve;
 import slipway.reasoning.Glides;
+import slipway.reasoning.basis.Coefficients;
 import slipway.reasoning.irritability.Irritability;
+import slipway.reasoning.irritability.IrritabilityReport;
 import slipway.reasoning.tolerance.ComfortablePosition;
 import slipway.reasoning.tolerance.NeuralFindings;
 import slipway.reasoning.tolerance.NeuralTest;
@@ -197,6 +200,38 @@ class DosePlannerTest {
     }
 
     @Test
+    void aHeldJointIsEasedWhenItsUsualAngleLeavesNoRoom() {
+        ExerciseCandidate fixed = Glides.knee();
+        var eased = new ExerciseCandidate(
+                "eased",
+                "lying",
+                Support.LYING,
+                fixed.base().with(Joint.HIP, 90),
+                fixed.moves(),
+                Purpose.SLIDE,
+                Optional.of(Glides.move(Joint.HIP, 90, 30)));
+        var neural = at("deep gluteal space", 40);
+        DesignedRange range = plan(neural, Irritability.MODERATE, List.of(eased))
+                .exercises()
+                .get(0)
+                .range();
+        double heldDeg = range.end().angleDeg(Joint.HIP);
+        assertThat(heldDeg).isLessThan(90).isGreaterThanOrEqualTo(30);
+        assertThat(range.candidate().start().angleDeg(Joint.HIP)).isEqualTo(heldDeg);
+        assertThat(range.reasons()).extracting("rule").contains("range.eased");
+        // No other angle of the hip that may be tried slides the nerve further.
+        for (double hip = 90; hip >= 30; hip -= 10) {
+            var at = new ExerciseCandidate(
+                    "at", "lying", Support.LYING, fixed.base().with(Joint.HIP, hip), fixed.moves(), Purpose.SLIDE);
+            plan(neural, Irritability.MODERATE, List.of(at))
+                    .exercises()
+                    .forEach(other -> assertThat(
+                                    other.range().effect().glideMm().median())
+                            .isLessThanOrEqualTo(range.effect().glideMm().median()));
+        }
+    }
+
+    @Test
     void limitsOfTheScreeningAreKept() {
         var neural = right(
                 gluteal(), List.of(raise(Side.RIGHT, 60, -20), slump(Side.RIGHT, 5)), List.of(comfortable("sitting")));
@@ -272,10 +307,10 @@ class DosePlannerTest {
         DosePlanner.plan(new DoseCase(
                 neural,
                 estimate,
-                new slipway.reasoning.irritability.IrritabilityReport(Irritability.LOW, List.of()),
+                new IrritabilityReport(Irritability.LOW, List.of()),
                 DoseFindings.none(),
                 Glides.three(),
-                java.util.Optional.empty()));
+                Optional.empty()));
         assertThat(estimate.draws().orElseThrow().solvedPostures()).isLessThan(100);
     }
 
@@ -288,7 +323,7 @@ class DosePlannerTest {
 
     @Test
     void everyPublicTableHasItsMark() {
-        assertThat(slipway.reasoning.basis.Coefficients.load("dose.csv").all())
+        assertThat(Coefficients.load("dose.csv").all())
                 .allSatisfy(row -> assertThat(row.mark()).isIn("seen", "memory", "common practice", "assumption"));
         // Boyd & Villa 2012: 57.1 - 48.5 = 8.6 deg.
         assertThat(DoseData.value("dorsiflexion-cost")).isEqualTo(8.6);
