@@ -1,0 +1,56 @@
+package slipway.reasoning.locate;
+
+/**
+ * One factor of the chance that a result is on the good side of a cut: (1 - falseAlarm)^times exp(-gain load) keep. Factors
+ * of two lesions multiply, the false alarm counted once.
+ *
+ * @param gain of the curve
+ * @param falseAlarm of the curve or the test
+ * @param times how often the false alarm counts, 1 for a single item
+ * @param load per variant, lost share to the power of the curve, summed over members; empty if the factor has none
+ * @param keep per site, 1 - chance that the site itself makes the test positive; empty if the factor has none
+ * @param spread what its uncertainty is
+ */
+record Factor(double gain, double falseAlarm, double times, double[] load, double[] keep, Spread spread) {
+    private static final double[] NOTHING = {};
+
+    /** Where the uncertainty of a factor comes from. */
+    sealed interface Spread {
+        /** A gain and a false-alarm rate that all findings of a kind share. */
+        record OfKind(String kind) implements Spread {}
+
+        /** Counts of people with and without the lesion. */
+        record OfCounts(double sensitivity, double diseased, double healthy, double cap) implements Spread {}
+
+        /** None stated. */
+        record Fixed() implements Spread {}
+    }
+
+    static Factor ofCurve(String kind, Curve curve, double times, double[] load) {
+        return new Factor(curve.gain(), curve.falseAlarm(), times, load, NOTHING, new Spread.OfKind(kind));
+    }
+
+    static Factor ofSites(double falseAlarm, double[] keep, Spread spread) {
+        return new Factor(0, falseAlarm, 1, NOTHING, keep, spread);
+    }
+
+    /** Multiplies the chance of each variant into an array. */
+    void multiplyInto(double[] chances, int[] siteOfVariant) {
+        double base = base();
+        for (int v = 0; v < chances.length; v++) {
+            double chance = base;
+            if (load.length > 0 && load[v] > 0) {
+                chance *= Math.exp(-gain * load[v]);
+            }
+            if (keep.length > 0) {
+                chance *= keep[siteOfVariant[v]];
+            }
+            chances[v] *= chance;
+        }
+    }
+
+    /** The chance without any lesion. */
+    double base() {
+        return times == 1 ? 1 - falseAlarm : Math.pow(1 - falseAlarm, times);
+    }
+}

@@ -1,0 +1,222 @@
+package slipway.reasoning.locate;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import slipway.mechanics.body.Side;
+
+/**
+ * Sums the posterior exactly over site, way of being hit, and side, and over pairs of sites with coarser ways. Cost: number
+ * of variants times number of findings for single lesions; the square of the number of undivided nerve variants times the
+ * findings of a side for pairs.
+ */
+final class PosteriorEngine {
+    private static final int SHOWN_PAIRS = 5;
+
+    private final LocateModel model;
+    private final double[] prior;
+    private final Set<Side> sides;
+    private final List<Integer> pairVariants = new ArrayList<>();
+
+    /**
+     * An engine for one prior.
+     *
+     * @param prior chances of the sites before the findings
+     * @param sides sides on which the lesion can be, at least one
+     */
+    PosteriorEngine(LocateModel model, double[] prior, Set<Side> sides) {
+        this.model = model;
+        this.prior = prior;
+        this.sides = sides;
+        for (int v = 0; v < model.variants().size(); v++) {
+            Variant variant = model.variants().get(v);
+            LesionSite site = model.sites().get(variant.site());
+            boolean whole = variant.motor() == 1
+                    && variant.sensory() == 1
+                    && !variant.hit().isEmpty();
+            if (whole && !site.mimic() && !variant.bilateral()) {
+                pairVariants.add(v);
+            }
+        }
+    }
+
+    /** The posterior of a case, with or without pairs of sites. */
+    Posterior posterior(CaseEvidence evidence, Likelihoods likelihoods, boolean withPairs) {
+        var side = new EnumMap<Side, SideLog>(Side.class);
+        for (Side each : Side.values()) {
+            side.put(each, SideLog.of(model, evidence, likelihoods, each));
+        }
+        double pairPrior = withPairs ? model.coefficients().value("pairs.prior") : 0;
+        double[][] singles = singles(side, Math.log(1 - pairPrior));
+        List<WeighedPair> pairs = withPairs ? pairs(evidence, likelihoods, side, pairPrior) : List.of();
+        return normalised(singles, pairs);
+    }
+
+    /** The posterior of single lesions with one finding left out, as chances of the sites. */
+    double[] withoutObservation(CaseEvidence evidence, Likelihoods likelihoods, Posterior all, int left) {
+        double[] sites = new double[model.sites().size()];
+        Side side = evidence.observations().get(left).finding().side();
+        double total = 0;
+        for (Side each : Side.values()) {
+            double[] variants = all.variants()[each.ordinal()];
+            for (int v = 0; v < variants.length; v++) {
+                boolean touched = each == side || model.variants().get(v).bilateral();
+                double chance = touched ? likelihoods.own(left, v) : likelihoods.base(left);
+                double without = variants[v] / chance;
+                sites[model.siteOfVariant()[v]] += without;
+                total += without;
+            }
+        }
+        for (int i = 0; i < sites.length; i++) {
+            sites[i] /= total;
+        }
+        return sites;
+    }
+
+    private double[][] singles(Map<Side, SideLog> logs, double logSingle) {
+        int count = model.variants().size();
+        double[][] weights = new double[2][count];
+        for (Side side : Side.values()) {
+            SideLog own = get(logs, side);
+            SideLog other = get(logs, side.opposite());
+            for (int v = 0; v < count; v++) {
+                Variant variant = model.variants().get(v);
+                boolean possible = variant.bilateral() ? side == Side.LEFT : sides.contains(side);
+                double before = logSingle + Math.log(prior[variant.site()] * variant.weight());
+                double after = variant.bilateral()
+                        ? own.lesion(v) + other.lesion(v)
+                        : own.lesion(v) + other.base() - Math.log(sides.size());
+                weights[side.ordinal()][v] = possible ? before + after : Double.NEGATIVE_INFINITY;
+            }
+        }
+        return weights;
+    }
+
+    private record WeighedPair(Side side, int first, int second, double log) {}
+
+    private List<WeighedPair> pairs(
+            CaseEvidence evidence, Likelihoods likelihoods, Map<Side, SideLog> logs, double pairPrior) {
+        double normaliser = pairNormaliser();
+        var pairs = new ArrayList<WeighedPair>();
+        for (Side side : sides) {
+            int[] own = observationsOf(evidence, side);
+            SideLog log = get(logs, side);
+            double constant = Math.log(pairPrior / normaliser / sides.size())
+                    + get(logs, side.opposite()).base();
+            for (int i = 0; i < pairVariants.size(); i++) {
+                int first = pairVariants.get(i);
+                for (int j = i + 1; j < pairVariants.size(); j++) {
+                    int second = pairVariants.get(j);
+                    if (model.siteOfVariant()[first] != model.siteOfVariant()[second]) {
+                        double sum = constant + log.pair(first, second) + pairLog(likelihoods, own, first, second);
+                        pairs.add(new WeighedPair(side, first, second, sum + Math.log(pairWeight(first, second))));
+                    }
+                }
+            }
+        }
+        return pairs;
+    }
+
+    private double pairWeight(int first, int second) {
+        Variant one = model.variants().get(first);
+        Variant two = model.variants().get(second);
+        return prior[one.site()] * one.weight() * prior[two.site()] * two.weight();
+    }
+
+    private double pairNormaliser() {
+        double total = 0;
+        for (int i = 0; i < pairVariants.size(); i++) {
+            for (int j = i + 1; j < pairVariants.size(); j++) {
+                int first = pairVariants.get(i);
+                int second = pairVariants.get(j);
+                if (model.siteOfVariant()[first] != model.siteOfVariant()[second]) {
+                    total += pairWeight(first, second);
+                }
+            }
+        }
+        return total;
+    }
+
+    private static double pairLog(Likelihoods likelihoods, int[] observations, int first, int second) {
+        double log = 0;
+        double product = 1;
+        for (int k = 0; k < observations.length; k++) {
+            product *= likelihoods.pair(observations[k], first, second);
+            if ((k & 31) == 31) {
+                log += Math.log(product);
+                product = 1;
+            }
+        }
+        return log + Math.log(product);
+    }
+
+    private Posterior normalised(double[][] singles, List<WeighedPair> pairs) {
+        double top = Double.NEGATIVE_INFINITY;
+        for (double[] side : singles) {
+            for (double log : side) {
+                top = Math.max(top, log);
+            }
+        }
+        for (WeighedPair pair : pairs) {
+            top = Math.max(top, pair.log());
+        }
+        double total = 0;
+        for (double[] side : singles) {
+            for (int v = 0; v < side.length; v++) {
+                side[v] = Math.exp(side[v] - top);
+                total += side[v];
+            }
+        }
+        double[][] pairSum = new double[model.sites().size()][model.sites().size()];
+        double[] sideSum = new double[2];
+        for (WeighedPair pair : pairs) {
+            double weight = Math.exp(pair.log() - top);
+            total += weight;
+            sideSum[pair.side().ordinal()] += weight;
+            pairSum[model.siteOfVariant()[pair.first()]][model.siteOfVariant()[pair.second()]] += weight;
+        }
+        return assembled(singles, pairSum, sideSum, total);
+    }
+
+    private Posterior assembled(double[][] singles, double[][] pairSum, double[] sideSum, double total) {
+        double[] sites = new double[model.sites().size()];
+        double pairChance = 0;
+        var pairs = new ArrayList<Posterior.Pair>();
+        for (int side = 0; side < 2; side++) {
+            for (int v = 0; v < singles[side].length; v++) {
+                singles[side][v] /= total;
+                sites[model.siteOfVariant()[v]] += singles[side][v];
+                if (!model.variants().get(v).bilateral()) {
+                    sideSum[side] += singles[side][v] * total;
+                }
+            }
+        }
+        for (int i = 0; i < sites.length; i++) {
+            for (int j = 0; j < sites.length; j++) {
+                double chance = pairSum[i][j] / total;
+                if (chance > 0) {
+                    sites[i] += chance / 2;
+                    sites[j] += chance / 2;
+                    pairChance += chance;
+                    pairs.add(new Posterior.Pair(i, j, chance));
+                }
+            }
+        }
+        pairs.sort(Comparator.comparingDouble(Posterior.Pair::chance).reversed());
+        List<Posterior.Pair> best = List.copyOf(pairs.subList(0, Math.min(SHOWN_PAIRS, pairs.size())));
+        return new Posterior(sites, sideSum[0] / total, sideSum[1] / total, singles, best, pairChance);
+    }
+
+    private static int[] observationsOf(CaseEvidence evidence, Side side) {
+        return java.util.stream.IntStream.range(0, evidence.observations().size())
+                .filter(o -> evidence.observations().get(o).finding().side() == side)
+                .toArray();
+    }
+
+    private static SideLog get(Map<Side, SideLog> logs, Side side) {
+        return java.util.Objects.requireNonNull(logs.get(side));
+    }
+}
