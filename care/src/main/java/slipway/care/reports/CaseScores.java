@@ -6,8 +6,6 @@ import java.util.function.Function;
 import slipway.reasoning.findings.Finding;
 import slipway.reasoning.findings.FindingKind;
 import slipway.reasoning.locate.LocateRequest;
-import slipway.reasoning.locate.SitePrior;
-import slipway.reasoning.screening.Region;
 
 /**
  * How well a ranking meets the confirmed sites of published cases.
@@ -48,10 +46,9 @@ public record CaseScores(List<Row> rows) {
         return new CaseScores(rows);
     }
 
-    /** The question that a published case asks: its findings on the side of its lesion, with the flat prior. */
+    /** The question that a published case asks: its findings on the side of its lesion. */
     public static LocateRequest request(PublishedCase published) {
-        return new LocateRequest(
-                Region.LEG, published.findings(), published.sides(), SitePrior.load(SitePrior.SCORING));
+        return new LocateRequest(published.findings(), published.sides());
     }
 
     /** Only the cases with so many tested findings. */

@@ -77,7 +77,6 @@ final class LocateCoefficients {
                 value("fibres.sensoryOnly"),
                 value("sensoryNerve.sensoryOnly"),
                 value("fibres.spared"),
-                value("division.tibialFirst"),
                 List.of(value("polyneuropathy.reach.feet"), value("polyneuropathy.reach.shin")));
     }
 

@@ -1,7 +1,6 @@
 package slipway.reasoning.locate;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,9 +13,12 @@ import slipway.reasoning.screening.Region;
 
 /** Everything that locating in one limb needs, read once: graph, sites, variants, tests, pain areas and numbers. */
 final class LocateModel {
-    private static final Map<Region, LocateModel> BUNDLED = new EnumMap<>(Region.class);
+    private static final Map<Key, LocateModel> BUNDLED = new HashMap<>();
 
-    private final Region region;
+    /** A limb and how badly its sites are hit where cases are met. */
+    private record Key(Region region, String severities) {}
+
+    private final Key key;
     private final Graph graph;
     private final List<LesionSite> sites;
     private final List<Variant> variants;
@@ -26,13 +28,15 @@ final class LocateModel {
     private final Map<String, ProvocationTest> tests;
     private final Map<String, Latent.Rates> latentRates;
     private final Map<String, Map<String, Double>> pain;
+    private final Map<String, List<String>> outlines;
 
-    private LocateModel(Region region, LocateCoefficients coefficients) {
-        this.region = region;
+    private LocateModel(Key key, LocateCoefficients coefficients) {
+        Region region = key.region();
+        this.key = key;
         this.coefficients = coefficients;
         this.graph = GraphReader.read(region);
         this.sites = LesionSite.list(region);
-        var builder = new VariantBuilder(coefficients.shapes());
+        var builder = new VariantBuilder(coefficients.shapes(), key.severities());
         this.variants = new ArrayList<>();
         for (int i = 0; i < sites.size(); i++) {
             variants.addAll(builder.build(i, sites.get(i)));
@@ -42,21 +46,26 @@ final class LocateModel {
         this.tests = ProvocationTest.load(coefficients);
         this.latentRates = readLatentRates();
         this.pain = readPain(region);
+        this.outlines = new HashMap<>();
+        for (CSVRecord row : ReasoningData.table("locate/outlines.csv")) {
+            outlines.put(row.get("term"), List.of(row.get("outside").split("\\s+")));
+        }
         check();
     }
 
     /** The model of a limb with the numbers that ship with the program. */
-    static synchronized LocateModel load(Region region) {
-        return BUNDLED.computeIfAbsent(region, limb -> new LocateModel(limb, LocateCoefficients.load()));
+    static synchronized LocateModel load(Region region, String severities) {
+        return BUNDLED.computeIfAbsent(
+                new Key(region, severities), key -> new LocateModel(key, LocateCoefficients.load()));
     }
 
     /** The same model with other numbers. */
     LocateModel with(LocateCoefficients changed) {
-        return new LocateModel(region, changed);
+        return new LocateModel(key, changed);
     }
 
     Region region() {
-        return region;
+        return key.region();
     }
 
     Graph graph() {
@@ -102,6 +111,11 @@ final class LocateModel {
     /** Chance that a lesion at the site is felt in the area, beyond its skin supply. */
     double pain(String site, String area) {
         return pain.getOrDefault(site, Map.of()).getOrDefault(area, 0.0);
+    }
+
+    /** Areas just outside a named territory; empty if naming it draws no outline. */
+    List<String> listOutside(String term) {
+        return outlines.getOrDefault(term, List.of());
     }
 
     Optional<Integer> findSite(String name) {

@@ -28,14 +28,19 @@ public final class Locator {
     private static final double HIGH = 0.95;
 
     private final LocateModel model;
+    private final SitePrior prior;
 
-    Locator(LocateModel model) {
+    Locator(LocateModel model, SitePrior prior) {
         this.model = model;
+        this.prior = prior;
     }
 
-    /** The locator of a limb. */
-    public static Locator load(Region region) {
-        return new Locator(LocateModel.load(region));
+    /** The locator of a limb for one setting. */
+    public static Locator load(Region region, SitePrior prior) {
+        if (region == Region.ANY) {
+            throw new IllegalArgumentException("locating needs a limb, leg or arm");
+        }
+        return new Locator(LocateModel.load(region, prior.severities()), prior);
     }
 
     /**
@@ -59,12 +64,12 @@ public final class Locator {
     /** A case with its posterior. */
     Solved solved(LocateRequest request) {
         CaseEvidence evidence = new ObservationReader(model).read(sorted(request.findings()));
-        double[] prior = request.prior().chances(model.sites());
-        var engine = new PosteriorEngine(model, prior, request.sides());
+        double[] chances = prior.chances(model.sites());
+        var engine = new PosteriorEngine(model, chances, request.sides());
         var likelihoods = new Likelihoods(evidence.observations(), model.siteOfVariant());
         Posterior posterior = engine.posterior(evidence, likelihoods, true);
-        double[] chances = humble(posterior.sites(), prior, evidence);
-        return new Solved(evidence, prior, engine, likelihoods, posterior, chances);
+        double[] humble = humble(posterior.sites(), chances, evidence);
+        return new Solved(evidence, chances, engine, likelihoods, posterior, humble);
     }
 
     record Solved(

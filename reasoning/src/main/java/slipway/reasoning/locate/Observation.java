@@ -1,5 +1,6 @@
 package slipway.reasoning.locate;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slipway.reasoning.findings.Finding;
@@ -16,6 +17,15 @@ record Observation(Finding finding, List<Factor> lower, Optional<List<Factor>> u
     Observation {
         lower = List.copyOf(lower);
         upper = upper.map(List::copyOf);
+    }
+
+    /** This result, and another thing found with it. */
+    Observation and(Factor factor) {
+        var low = new ArrayList<>(lower);
+        low.add(factor);
+        List<Factor> high = new ArrayList<>(upper.orElse(List.of()));
+        high.add(factor);
+        return new Observation(finding, low, upper.isPresent() ? Optional.of(high) : upper, temper);
     }
 
     /** A result better than the cut. */

@@ -62,7 +62,26 @@ final class ObservationReader {
         if (term.how() == How.REST) {
             return sweeping(finding, term, separately);
         }
-        return model.lost().find(term).map(lost -> cut(finding, lost));
+        return model.lost().find(term).map(lost -> cut(finding, lost)).map(cut -> outlined(cut, term, separately));
+    }
+
+    /** Whoever names an abnormal territory says that the loss stops at its outline: the areas outside are softly normal. */
+    private Observation outlined(Observation cut, Term term, Set<String> separately) {
+        var outside = new HashMap<Term, Double>();
+        for (String area : model.listOutside(term.key())) {
+            if (!separately.contains(area)) {
+                Term member =
+                        model.vocabulary().find(FindingKind.SENSATION, area).orElseThrow();
+                outside.put(member, model.coefficients().value("outline.weight"));
+            }
+        }
+        Finding finding = cut.finding();
+        if (outside.isEmpty()
+                || finding.kind() != FindingKind.SENSATION
+                || !finding.result().abnormal()) {
+            return cut;
+        }
+        return normalFactor(finding, outside).map(cut::and).orElse(cut);
     }
 
     private Observation cut(Finding finding, double[] lost) {
@@ -141,6 +160,12 @@ final class ObservationReader {
     }
 
     private Optional<Observation> sweepingNormal(Finding finding, Map<Term, Double> members) {
+        double temper = model.coefficients().value("sweeping.temper");
+        return normalFactor(finding, members).map(factor -> Observation.above(finding, List.of(factor), temper));
+    }
+
+    /** The chance that all members are normal, each as surely as it was looked at. */
+    private Optional<Factor> normalFactor(Finding finding, Map<Term, Double> members) {
         Curve curve = model.coefficients()
                 .curve(
                         finding.kind() == FindingKind.STRENGTH
@@ -160,9 +185,7 @@ final class ObservationReader {
         if (times == 0) {
             return Optional.empty();
         }
-        double temper = model.coefficients().value("sweeping.temper");
-        Factor factor = Factor.ofCurve(finding.kind().key(), curve, times, load);
-        return Optional.of(Observation.above(finding, List.of(factor), temper));
+        return Optional.of(Factor.ofCurve(finding.kind().key(), curve, times, load));
     }
 
     /** The targets that were tested by name, on the side of the finding. */

@@ -79,6 +79,7 @@ final class PosteriorEngine {
     private double[][] singles(Map<Side, SideLog> logs, double logSingle) {
         int count = model.variants().size();
         double[][] weights = new double[2][count];
+        double oneSided = sides.size() == 1 ? Math.log(model.coefficients().value("bilateral.oneSided")) : 0;
         for (Side side : Side.values()) {
             SideLog own = get(logs, side);
             SideLog other = get(logs, side.opposite());
@@ -87,7 +88,7 @@ final class PosteriorEngine {
                 boolean possible = variant.bilateral() ? side == Side.LEFT : sides.contains(side);
                 double before = logSingle + Math.log(prior[variant.site()] * variant.weight());
                 double after = variant.bilateral()
-                        ? own.lesion(v) + other.lesion(v)
+                        ? own.lesion(v) + other.lesion(v) + oneSided
                         : own.lesion(v) + other.base() - Math.log(sides.size());
                 weights[side.ordinal()][v] = possible ? before + after : Double.NEGATIVE_INFINITY;
             }

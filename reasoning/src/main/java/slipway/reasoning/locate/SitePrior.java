@@ -3,7 +3,7 @@ package slipway.reasoning.locate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import org.apache.commons.csv.CSVRecord;
 import slipway.reasoning.ReasoningData;
 
@@ -11,10 +11,11 @@ import slipway.reasoning.ReasoningData;
  * Chances of the sites before any finding, for one setting of {@code locate/priors.csv}.
  *
  * @param setting name of the setting
+ * @param severities how badly sites are hit there, a setting of {@code locate/severities.csv}
  * @param weights per site name, positive, need not sum to 1
  * @param other weight of a site that is not named
  */
-public record SitePrior(String setting, Map<String, Double> weights, double other) {
+public record SitePrior(String setting, String severities, Map<String, Double> weights, double other) {
     /** The flat prior for lists of published cases. */
     public static final String SCORING = "scoring";
 
@@ -35,10 +36,17 @@ public record SitePrior(String setting, Map<String, Double> weights, double othe
      */
     public static SitePrior load(String setting) {
         var weights = new HashMap<String, Double>();
-        var known = new TreeSet<String>();
+        var known = new TreeMap<String, String>();
+        for (CSVRecord row : ReasoningData.table("locate/settings.csv")) {
+            known.put(row.get("setting"), row.get("severities"));
+        }
+        String severities = known.get(setting);
+        if (severities == null) {
+            throw new IllegalArgumentException(
+                    "unknown setting \"%s\" (known: %s)".formatted(setting, String.join(", ", known.keySet())));
+        }
         double other = 0;
         for (CSVRecord row : ReasoningData.table("locate/priors.csv")) {
-            known.add(row.get("setting"));
             if (row.get("setting").equals(setting)) {
                 double weight = Double.parseDouble(row.get("weight"));
                 if (row.get("site").equals("other")) {
@@ -48,11 +56,7 @@ public record SitePrior(String setting, Map<String, Double> weights, double othe
                 }
             }
         }
-        if (!known.contains(setting)) {
-            throw new IllegalArgumentException(
-                    "unknown setting \"%s\" (known: %s)".formatted(setting, String.join(", ", known)));
-        }
-        return new SitePrior(setting, weights, other);
+        return new SitePrior(setting, severities, weights, other);
     }
 
     /** Chances of these sites, summing to 1. */

@@ -2,6 +2,7 @@ package slipway.reasoning.locate;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import slipway.reasoning.findings.Finding;
 import slipway.reasoning.findings.Result.Word;
 import slipway.reasoning.findings.Term;
@@ -40,7 +41,7 @@ final class SymptomReader {
         boolean any = false;
         for (int i = 0; i < keep.length; i++) {
             String site = model.sites().get(i).name();
-            double referred = term.members().keySet().stream()
+            double referred = Stream.concat(Stream.of(term.key()), term.members().keySet().stream())
                     .mapToDouble(area -> model.pain(site, area))
                     .max()
                     .orElse(0);

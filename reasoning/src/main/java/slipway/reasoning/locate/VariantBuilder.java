@@ -14,11 +14,14 @@ final class VariantBuilder {
     private static final Systemic NONE = new Systemic.None();
 
     private final Shapes shapes;
-    private final List<CSVRecord> severities = ReasoningData.table("locate/severities.csv");
+    private final List<CSVRecord> severities;
     private final List<CSVRecord> patterns = ReasoningData.table("locate/patterns.csv");
 
-    VariantBuilder(Shapes shapes) {
+    VariantBuilder(Shapes shapes, String severitySetting) {
         this.shapes = shapes;
+        this.severities = ReasoningData.table("locate/severities.csv").stream()
+                .filter(row -> row.get("setting").equals(severitySetting))
+                .toList();
     }
 
     private record Severity(double value, double weight) {}
@@ -30,7 +33,6 @@ final class VariantBuilder {
      * @param sensoryOnly how often muscles are mostly spared
      * @param sensoryNerveSensoryOnly the same for nerves that are mostly skin
      * @param spared what is left of the severity for the spared kind
-     * @param tibialFirst how often the tibial half of the sciatic nerve is hit harder, relative to the fibular half
      * @param reaches how far up a polyneuropathy has come, as distal positions
      */
     record Shapes(
@@ -38,7 +40,6 @@ final class VariantBuilder {
             double sensoryOnly,
             double sensoryNerveSensoryOnly,
             double spared,
-            double tibialFirst,
             List<Double> reaches) {}
 
     List<Variant> build(int index, LesionSite site) {
@@ -64,31 +65,35 @@ final class VariantBuilder {
         return ways;
     }
 
-    /** Separate severities of the fibular and the tibial half; the fibular half is often hit first and harder. */
+    /** The severity of the worse hit division, and the share of it that the other division has. */
     private List<Variant> divisions(int index, LesionSite site) {
         var ways = new ArrayList<Variant>();
-        for (Severity fibular : severities("division")) {
-            for (Severity tibial : severities("division")) {
-                double weight = fibular.weight()
-                        * tibial.weight()
-                        * (fibular.value() < tibial.value() ? shapes.tibialFirst() : 1);
+        for (CSVRecord pattern : patternsOf(site)) {
+            Map<String, Double> parts = Weights.parse(pattern.get("parts"));
+            for (Severity severity : severities(site.kind())) {
+                double fibular = severity.value() * parts.getOrDefault("fibular", 0.0);
+                double tibial = severity.value() * parts.getOrDefault("tibial", 0.0);
                 var hit = new HashMap<String, Double>();
-                hit.put(site.nodes().get(0), fibular.value());
-                hit.put(site.nodes().get(1), tibial.value());
-                addAdjacent(site, hit, Math.max(fibular.value(), tibial.value()));
-                String text = "fibular division %s, tibial division %s".formatted(fibular.value(), tibial.value());
+                hit.put(site.nodes().get(0), fibular);
+                hit.put(site.nodes().get(1), tibial);
+                addAdjacent(site, hit, severity.value());
+                double weight = Double.parseDouble(pattern.get("weight")) * severity.weight();
+                String text = "fibular division %s, tibial division %s".formatted(fibular, tibial);
                 addKinds(ways, site, way(index, site, weight, hit, text));
             }
         }
         return ways;
     }
 
+    private List<CSVRecord> patternsOf(LesionSite site) {
+        return patterns.stream()
+                .filter(pattern -> pattern.get("class").equals(site.kind()))
+                .toList();
+    }
+
     private List<Variant> patterned(int index, LesionSite site) {
         var ways = new ArrayList<Variant>();
-        for (CSVRecord pattern : patterns) {
-            if (!pattern.get("class").equals(site.kind())) {
-                continue;
-            }
+        for (CSVRecord pattern : patternsOf(site)) {
             Map<String, Double> parts = Weights.parse(pattern.get("parts"));
             for (Severity severity : severities(site.kind())) {
                 var hit = new HashMap<String, Double>();

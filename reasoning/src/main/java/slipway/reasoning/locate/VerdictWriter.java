@@ -10,7 +10,7 @@ import slipway.reasoning.locate.Location.Verdict;
 /** Says in a plain sentence what the ranking means, and what it cannot tell. */
 final class VerdictWriter {
     private static final String FIBULAR_NOTE =
-            "Only the fibular division seems hit: the bedside cannot tell a lesion of the"
+            "The fibular division is hit alone or most: the bedside cannot tell a lesion of the"
                     + " sciatic nerve from one at the fibular neck; electromyography of the short head of biceps can.";
 
     private final LocateModel model;
@@ -60,7 +60,7 @@ final class VerdictWriter {
                         percent(third.probability()));
     }
 
-    /** Whether sciatic sites hold a good share of the chance, mostly with the tibial half untouched. */
+    /** Whether sciatic sites hold a good share of the chance, mostly with the fibular half worse. */
     private boolean onlyFibularDivision(Locator.Solved solved) {
         double sciatic = 0;
         double fibular = 0;
@@ -73,12 +73,17 @@ final class VerdictWriter {
                 Variant variant = model.variants().get(v);
                 if (model.sites().get(variant.site()).kind().equals("sciatic")) {
                     sciatic += chances[v];
-                    fibular += variant.text().contains("tibial division 0.0") ? chances[v] : 0;
+                    fibular += fibularWorse(variant) ? chances[v] : 0;
                 }
             }
         }
-        boolean plausible = sciatic + neck > 0.4 && sciatic > 0.08;
-        return plausible && fibular > 0.5 * sciatic;
+        double plausible = model.coefficients().value("note.plausible");
+        return sciatic > plausible && neck > plausible && fibular > 0.4 * sciatic;
+    }
+
+    private boolean fibularWorse(Variant variant) {
+        List<String> nodes = model.sites().get(variant.site()).nodes();
+        return variant.hit().getOrDefault(nodes.get(0), 0.0) > variant.hit().getOrDefault(nodes.get(1), 0.0);
     }
 
     private static String percent(double probability) {
