@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import slipway.app.console.Failures;
+import slipway.app.exercises.ExercisesCommand;
 import slipway.app.nerve.CalibrateCommand;
 import slipway.app.nerve.PredictCommand;
 import slipway.app.schema.SchemaCommand;
@@ -16,7 +17,7 @@ import slipway.app.schema.SchemaCommand;
         name = "slipway",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        subcommands = {CalibrateCommand.class, PredictCommand.class, SchemaCommand.class},
+        subcommands = {CalibrateCommand.class, PredictCommand.class, SchemaCommand.class, ExercisesCommand.class},
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
         description = {
