@@ -63,7 +63,7 @@ public final class PdfEngine {
             outside.check();
             check(faults);
             byte[] pdf = Finish.finish(document, page.title(), created);
-            return new Printed(pdf, document.getNumberOfPages(), places(renderer));
+            return new Printed(pdf, document.getNumberOfPages(), places(renderer), typefaces.missing(page.bodyText()));
         } catch (IOException e) {
             throw new UncheckedIOException("cannot write the PDF \"" + page.title() + "\"", e);
         }

@@ -60,6 +60,10 @@ public final class PrintDocument {
         return body;
     }
 
+    String bodyText() {
+        return body.content();
+    }
+
     String title() {
         return title;
     }

@@ -15,11 +15,13 @@ public final class Printed {
     private final byte[] pdf;
     private final int pageCount;
     private final Map<String, Place> places;
+    private final String missingSigns;
 
-    Printed(byte[] pdf, int pageCount, Map<String, Place> places) {
+    Printed(byte[] pdf, int pageCount, Map<String, Place> places, String missingSigns) {
         this.pdf = pdf;
         this.pageCount = pageCount;
         this.places = Map.copyOf(places);
+        this.missingSigns = missingSigns;
     }
 
     /** The PDF file. */
@@ -29,6 +31,14 @@ public final class Printed {
 
     public int pageCount() {
         return pageCount;
+    }
+
+    /**
+     * Signs that the bundled typefaces cannot draw, each once; empty if there is none. They stand as U+FFFD on the page,
+     * and whoever hands it out must be told: a name may be among them.
+     */
+    public String missingSigns() {
+        return missingSigns;
     }
 
     /** Where each element with an {@code id} stands. */

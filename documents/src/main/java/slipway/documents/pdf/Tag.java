@@ -57,9 +57,15 @@ public final class Tag {
         Element drawn = (Element) element.getOwnerDocument().importNode(svg.root(), true);
         drawn.setAttribute("alt", printable(alternative));
         drawn.setAttribute(
-                "style", "width:%smm;height:%smm".formatted(mm(svg.width() * scale), mm(svg.height() * scale)));
+                "style",
+                "margin:0 auto;width:%smm;height:%smm".formatted(mm(svg.width() * scale), mm(svg.height() * scale)));
         element.appendChild(drawn);
         return this;
+    }
+
+    /** All text inside. */
+    String content() {
+        return element.getTextContent();
     }
 
     private static String mm(double length) {

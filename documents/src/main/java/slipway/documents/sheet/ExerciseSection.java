@@ -42,10 +42,12 @@ final class ExerciseSection {
     }
 
     private String movesAndNeeds() {
-        String moves = words.get("moves." + exercise.moves().key()) + ".";
-        return exercise.props().isEmpty()
-                ? moves
-                : moves + " " + words.get("exercise.need") + " " + String.join(", ", exercise.props()) + ".";
+        var sentences = new ArrayList<String>();
+        exercise.moves().ifPresent(part -> sentences.add(words.get("moves." + part.key()) + "."));
+        if (!exercise.props().isEmpty()) {
+            sentences.add(words.get("exercise.need") + " " + String.join(", ", exercise.props()) + ".");
+        }
+        return String.join(" ", sentences);
     }
 
     private void figures(Tag parent, PictureLayout layout) {

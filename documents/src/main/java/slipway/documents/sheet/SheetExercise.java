@@ -1,13 +1,15 @@
 package slipway.documents.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import slipway.documents.pdf.Svg;
 
 /**
  * One exercise as it stands on a sheet, in the language of the sheet.
  *
  * @param name what the exercise is called
- * @param moves the limb that moves; may be the other one than the sheet is about
+ * @param moves the limb that moves, which may be the other one than the sheet is about; absent where that makes no
+ *     sense, as in walking
  * @param pictures how it starts and ends
  * @param props what the person needs, such as "a long strap"; may be empty
  * @param steps three to five short sentences, without numbers
@@ -17,7 +19,7 @@ import slipway.documents.pdf.Svg;
  */
 public record SheetExercise(
         String name,
-        BodyPart moves,
+        Optional<BodyPart> moves,
         Pictures pictures,
         List<String> props,
         List<String> steps,

@@ -111,6 +111,13 @@ class PdfEngineTest {
     }
 
     @Test
+    void namesTheSignsThatCannotBeDrawn() {
+        PrintDocument page = page(CSS);
+        page.body().line("p", "", "Zoë Ñ Ωμέγα Ж רות مريم → ☐ 李小李 ab");
+        assertThat(ENGINE.print(page, NOON).missingSigns()).isEqualTo("李小");
+    }
+
+    @Test
     void saysOnWhichPageAPartStands() {
         PrintDocument page = page(CSS);
         page.body().add("div").attribute("id", "one").line("p", "", "first");

@@ -9,8 +9,8 @@ import slipway.documents.sheet.HomeSheet.Head;
 import slipway.documents.sheet.HomeSheet.Rules;
 import slipway.documents.sheet.SheetExercise.Doses;
 import slipway.documents.sheet.SheetExercise.Feelings;
-import slipway.documents.sheet.SheetExercise.Pictures;
 import slipway.exercises.exercise.Language;
+import slipway.mechanics.body.Arms;
 
 /** Invented people with sheets; the doses are made up for the tests and have no meaning. */
 final class SampleSheets {
@@ -75,10 +75,11 @@ final class SampleSheets {
     private static SheetExercise englishAnkle() {
         return new SheetExercise(
                 "Ankle slide, lying on your back",
-                BodyPart.RIGHT_LEG,
-                new Pictures(
-                        SketchFigure.lying(0, 0, -20),
-                        SketchFigure.lying(0, 0, 10),
+                Optional.of(BodyPart.RIGHT_LEG),
+                SampleFigures.lying(
+                        "ankle -20",
+                        "ankle 10",
+                        Arms.ALONG_SIDES,
                         "Pull your toes up toward you",
                         "A person lies on the back with straight legs. The right foot points away.",
                         "The same position. The toes of the right foot are pulled up."),
@@ -97,10 +98,11 @@ final class SampleSheets {
     private static SheetExercise englishKnee() {
         return new SheetExercise(
                 "Knee slide with a strap",
-                BodyPart.RIGHT_LEG,
-                new Pictures(
-                        SketchFigure.lying(60, 90, 0),
-                        SketchFigure.lying(60, 40, 0),
+                Optional.of(BodyPart.RIGHT_LEG),
+                SampleFigures.lying(
+                        "hip 60 knee 90",
+                        "hip 60 knee 40",
+                        Arms.HOLD_STRAP,
                         "Straighten your knee part of the way",
                         "A person lies on the back. The right hip and knee are bent. A strap goes around the foot.",
                         "The right knee is straighter. The thigh has not moved."),
@@ -119,10 +121,11 @@ final class SampleSheets {
     private static SheetExercise englishHip() {
         return new SheetExercise(
                 "Hip slide with a strap",
-                BodyPart.RIGHT_LEG,
-                new Pictures(
-                        SketchFigure.lying(5, 5, 0),
-                        SketchFigure.lying(40, 5, 0),
+                Optional.of(BodyPart.RIGHT_LEG),
+                SampleFigures.lying(
+                        "hip 5 knee 5",
+                        "hip 40 knee 5",
+                        Arms.HOLD_STRAP,
                         "Lift your straight leg with the strap",
                         "A person lies on the back with straight legs. A strap goes around the right foot.",
                         "The right leg is lifted less than half way. The knee is straight."),
@@ -140,10 +143,10 @@ final class SampleSheets {
     private static SheetExercise englishWalk() {
         return new SheetExercise(
                 "Easy walk",
-                BodyPart.RIGHT_LEG,
-                new Pictures(
-                        SketchFigure.lying(0, 0, 0),
-                        SketchFigure.lying(20, 30, 0),
+                Optional.empty(),
+                SampleFigures.standing(
+                        "hip 5",
+                        "hip 25 knee 20 other-hip -10",
                         "Walk on flat ground",
                         "A rough drawing that stands in for a walking person.",
                         "A rough drawing that stands in for a walking person."),
@@ -160,10 +163,11 @@ final class SampleSheets {
     private static SheetExercise spanishAnkle() {
         return new SheetExercise(
                 "Deslizar el tobillo, boca arriba",
-                BodyPart.RIGHT_LEG,
-                new Pictures(
-                        SketchFigure.lying(0, 0, -20),
-                        SketchFigure.lying(0, 0, 10),
+                Optional.of(BodyPart.RIGHT_LEG),
+                SampleFigures.lying(
+                        "ankle -20",
+                        "ankle 10",
+                        Arms.ALONG_SIDES,
                         "Suba los dedos hacia usted",
                         "Una persona boca arriba con las piernas rectas. El pie derecho apunta lejos.",
                         "La misma posición. Los dedos del pie derecho suben."),
@@ -184,10 +188,11 @@ final class SampleSheets {
     private static SheetExercise spanishKnee() {
         return new SheetExercise(
                 "Estirar la parte de atrás del muslo",
-                BodyPart.RIGHT_LEG,
-                new Pictures(
-                        SketchFigure.lying(60, 90, 0),
-                        SketchFigure.lying(60, 40, 0),
+                Optional.of(BodyPart.RIGHT_LEG),
+                SampleFigures.lying(
+                        "hip 60 knee 90",
+                        "hip 60 knee 40",
+                        Arms.HOLD_STRAP,
                         "Estire la rodilla una parte del camino",
                         "Una persona boca arriba. La cadera y la rodilla derechas están dobladas.",
                         "La rodilla derecha está más recta. El muslo no se ha movido."),
