@@ -30,6 +30,12 @@ public record Palette(Colour paper, Colour ink, Colour soft, Colour accent, Colo
             new Colour(0x8a7c64),
             new Colour(0xc9c4b8));
 
+    /** Colour of words and thin lines: ink, or on a dark page something light. */
+    public Colour words() {
+        boolean dark = (paper.grey().rgb() & 0xFF) < 128;
+        return dark ? cloth : ink;
+    }
+
     /** The same lightness without colour. */
     public Palette grey() {
         return new Palette(
