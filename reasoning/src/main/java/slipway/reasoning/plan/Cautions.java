@@ -16,20 +16,14 @@ final class Cautions {
 
     private Cautions() {}
 
-    static List<Reason> always() {
+    static List<String> always() {
         return List.of(
-                Reason.practice(
-                        "caution.not-a-diagnosis",
-                        "This is not a diagnosis and no substitute for the examination and judgement of a licensed"
-                                + " clinician; local law and protocol come first."),
-                Reason.practice(
-                        "caution.emergency",
-                        "New numbness between the legs, genitals or around the anus, new trouble with bladder or bowel,"
-                                + " or new weakness: stop and call the local emergency number."),
-                Reason.practice(
-                        "caution.model",
-                        "Loads come from a model fitted to published measurements of healthy nerves; they say what is"
-                                + " expected, not what this nerve will do."));
+                "This is not a diagnosis and no substitute for the examination and judgement of a licensed clinician;"
+                        + " local law and protocol come first.",
+                "New numbness between the legs, genitals or around the anus, new trouble with bladder or bowel, or new"
+                        + " weakness: stop and call the local emergency number.",
+                "Loads come from a model fitted to published measurements of healthy nerves; they say what is expected,"
+                        + " not what this nerve will do.");
     }
 
     static boolean weakens(Reason reason) {

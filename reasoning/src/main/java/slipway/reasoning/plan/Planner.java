@@ -21,7 +21,6 @@ public final class Planner {
 
     /** The plan; the same model and request give the same plan. */
     public static PlanResult plan(NerveModel nerve, PlanRequest request) {
-        ScreeningSummary screening = ScreeningSummary.of(request.screening());
         ToleranceEstimate tolerance = ToleranceEstimator.estimate(nerve, request.neural());
         IrritabilityReport irritability = IrritabilityRule.judge(request.irritability());
         DosePlan dose = DosePlanner.plan(new DoseCase(
@@ -30,7 +29,7 @@ public final class Planner {
                 irritability,
                 request.dose().with(DoseLimit.read(request.screening().listDoseLimits())),
                 request.candidates(),
-                screening.blocked(request.screening())));
+                ScreeningSummary.blocked(request.screening())));
         var exercises = new ExercisePlan(
                 dose.site()
                         .map(site -> dose.exercises().stream()
@@ -39,12 +38,12 @@ public final class Planner {
                         .orElse(List.of()),
                 dose.refused());
         var plan = new CarePlan(
-                screening,
+                ScreeningSummary.of(request.screening()),
                 sites(request.neural()),
                 tolerance.report(),
                 irritability,
                 exercises,
-                cautions(screening, tolerance, dose),
+                cautions(request, tolerance, dose),
                 request.model());
         return new PlanResult(plan, dose);
     }
@@ -58,11 +57,14 @@ public final class Planner {
                 .toList();
     }
 
-    private static List<Reason> cautions(ScreeningSummary screening, ToleranceEstimate tolerance, DosePlan dose) {
+    private static List<String> cautions(PlanRequest request, ToleranceEstimate tolerance, DosePlan dose) {
         var cautions = new ArrayList<>(Cautions.always());
-        cautions.addAll(screening.rules());
-        tolerance.report().reasons().stream().filter(Cautions::weakens).forEach(cautions::add);
-        cautions.addAll(dose.notes());
+        cautions.addAll(ScreeningSummary.words(request.screening()));
+        tolerance.report().reasons().stream()
+                .filter(Cautions::weakens)
+                .map(Reason::text)
+                .forEach(cautions::add);
+        dose.notes().stream().map(Reason::text).forEach(cautions::add);
         return cautions;
     }
 }

@@ -1,55 +1,65 @@
 package slipway.reasoning.plan;
 
-import java.util.ArrayList;
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Optional;
 import slipway.reasoning.basis.Reason;
-import slipway.reasoning.screening.Match;
+import slipway.reasoning.screening.ActWithin;
 import slipway.reasoning.screening.ScreeningResult;
 
 /**
  * What the screening said.
  *
  * @param level emergency, urgent, incomplete, caution or clear
- * @param rules the rules that stand, most urgent first, then what is still open
+ * @param actWithin by when to act; left out of the JSON if nothing matched
+ * @param allows what may be done until then
+ * @param notAsked required questions without a yes or no
+ * @param open what else is needed to judge
+ * @param rules the rules that matched, most urgent first; cleared ones too
  */
-public record ScreeningSummary(String level, List<Reason> rules) {
+public record ScreeningSummary(
+        String level,
+        @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<String> actWithin,
+        String allows,
+        List<String> notAsked,
+        List<String> open,
+        List<MatchedRule> rules) {
     public ScreeningSummary {
+        notAsked = List.copyOf(notAsked);
+        open = List.copyOf(open);
         rules = List.copyOf(rules);
     }
 
-    static ScreeningSummary of(ScreeningResult result) {
-        var rules = new ArrayList<Reason>();
-        result.listStanding().forEach(match -> rules.add(reason(match)));
-        result.notAsked()
-                .forEach(id -> rules.add(Reason.finding(
-                        "screening.not-asked", "The question \"%s\" is not answered yes or no.".formatted(id))));
-        result.openPoints().forEach(point -> rules.add(Reason.finding("screening.open", "Still open: " + point + ".")));
-        return new ScreeningSummary(result.level().key(), rules);
-    }
-
-    private static Reason reason(Match match) {
-        String text = "%s (%s)".formatted(match.rule().words().tellEn(), match.because());
-        var basis = match.rule().basis();
-        return new Reason("screening." + match.rule().id(), text, List.of(), basis.source(), word(basis.mark()));
-    }
-
-    private static String word(String mark) {
-        return switch (mark) {
-            case "S" -> "seen";
-            case "M" -> "memory";
-            default -> mark;
-        };
+    /** The summary of a screening. */
+    public static ScreeningSummary of(ScreeningResult result) {
+        return new ScreeningSummary(
+                result.level().key(),
+                result.actWithin().map(ActWithin::key),
+                result.allows().key(),
+                result.notAsked(),
+                result.openPoints(),
+                result.matched().stream().map(MatchedRule::of).toList());
     }
 
     /** Why no exercise may be planned; empty if one may. */
-    Optional<Reason> blocked(ScreeningResult result) {
+    static Optional<Reason> blocked(ScreeningResult result) {
         if (!result.noGlides()) {
             return Optional.empty();
         }
-        String because = rules.isEmpty() ? "" : " " + rules.get(0).text();
+        String because = result.listStanding().stream()
+                .map(match -> " " + match.rule().words().tellEn())
+                .findFirst()
+                .orElse("");
         return Optional.of(Reason.finding(
                 "screening.blocked",
-                "The screening is %s and allows no glides before it is resolved.%s".formatted(level, because)));
+                "The screening is %s and allows no glides before it is resolved.%s"
+                        .formatted(result.level().key(), because)));
+    }
+
+    /** Plain words of the rules that stand. */
+    static List<String> words(ScreeningResult result) {
+        return result.listStanding().stream()
+                .map(match -> match.rule().words().tellEn())
+                .toList();
     }
 }

@@ -15,6 +15,7 @@ import slipway.mechanics.body.Posture;
 import slipway.mechanics.body.Side;
 import slipway.reasoning.Findings;
 import slipway.reasoning.irritability.Irritability;
+import slipway.reasoning.tolerance.Movement;
 
 /** A leg raise with the ankle at -20 and the neck at 10 deg began to hurt at 45 deg. */
 class GuardsTest {
@@ -67,6 +68,17 @@ class GuardsTest {
         assertThat(guards.forbids(Posture.parse("hip 90 knee 90 hip-rotation 25")))
                 .extracting("rule")
                 .containsExactly("guard.end-position");
+    }
+
+    @Test
+    void aPressureLimitKeepsEverythingBeyondItOut() {
+        KeptOut out = KeptOut.from("tarsal", "Provokes.", new Movement(Joint.ANKLE, Limb.OWN, -20, 10));
+        assertThat(out.contains(Posture.parse("ankle 10"))).isTrue();
+        assertThat(out.contains(Posture.parse("ankle 40"))).isTrue();
+        assertThat(out.contains(Posture.parse("ankle 9"))).isFalse();
+        KeptOut down = KeptOut.from("foot", "Provokes.", new Movement(Joint.ANKLE, Limb.OWN, 0, -30));
+        assertThat(down.contains(Posture.parse("ankle -40"))).isTrue();
+        assertThat(down.contains(Posture.parse("ankle -25"))).isFalse();
     }
 
     @Test

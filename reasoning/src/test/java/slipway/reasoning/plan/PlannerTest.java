@@ -34,6 +34,8 @@ class PlannerTest {
                 .containsExactlyInAnyOrder(
                         "screening", "sites", "tolerance", "irritability", "plan", "cautions", "model");
         assertThat(json.at("/screening/level").asString()).isEqualTo("clear");
+        assertThat(json.get("screening").propertyNames())
+                .containsExactlyInAnyOrder("level", "allows", "notAsked", "open", "rules");
         assertThat(json.at("/irritability/level").asString()).isEqualTo("moderate");
         assertThat(json.at("/tolerance/behavesLikeNerve").asString()).isEqualTo("undetermined");
         assertThat(json.at("/sites/0").propertyNames()).containsExactlyInAnyOrder("site", "probability", "modelled");
@@ -80,7 +82,13 @@ class PlannerTest {
         CarePlan plan = plan("saddleNumbness", Answer.YES).plan();
         assertThat(plan.screening().level()).isEqualTo("emergency");
         assertRefused(plan);
-        assertThat(plan.cautions()).extracting("rule").contains("screening.saddleNumbness");
+        assertThat(plan.screening().rules()).extracting("id").contains("saddleNumbness");
+        assertThat(plan.cautions())
+                .contains(ScreeningRules.load()
+                        .find("saddleNumbness")
+                        .orElseThrow()
+                        .words()
+                        .tellEn());
     }
 
     @Test
@@ -127,7 +135,9 @@ class PlannerTest {
         CarePlan plan = clear();
         assertThat(plan.sites()).extracting("probability").containsExactly(0.75, 0.25);
         assertThat(plan.sites()).extracting("modelled").containsExactly(true, false);
-        assertThat(plan.cautions()).extracting("rule").contains("tolerance.not-modelled", "caution.not-a-diagnosis");
+        assertThat(plan.cautions())
+                .anyMatch(caution -> caution.startsWith("25 % of the suspicion lies on places outside"))
+                .anyMatch(caution -> caution.startsWith("This is not a diagnosis"));
     }
 
     @Test
