@@ -42,6 +42,11 @@ public record FittedParameters(double[] mean, double[][] covariance, double[] pe
         return ParameterFile.bundled();
     }
 
+    /** SHA-256 of the parameter file that ships with the program, as 64 hexadecimal digits. */
+    public static String sha256() {
+        return ParameterFile.bundledSha256();
+    }
+
     /** The average person. */
     public ParameterVector average() {
         return Prior.toNatural(mean);

@@ -1,5 +1,9 @@
 package slipway.mechanics.parameters;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import org.apache.commons.csv.CSVRecord;
@@ -13,6 +17,15 @@ public final class ParameterFile {
     private static final String HASH_LINE = "# evidenceSha256: ";
 
     private ParameterFile() {}
+
+    static String bundledSha256() {
+        try {
+            byte[] text = BundledTable.textOf(NAME).replace("\r", "").getBytes(StandardCharsets.UTF_8);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(text));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
 
     static FittedParameters bundled() {
         return read(BundledTable.textOf(NAME));

@@ -10,6 +10,7 @@ import slipway.reasoning.dose.DosePlan;
 import slipway.reasoning.dose.DosePlanner;
 import slipway.reasoning.irritability.IrritabilityReport;
 import slipway.reasoning.irritability.IrritabilityRule;
+import slipway.reasoning.screening.ScreeningResult;
 import slipway.reasoning.tolerance.NeuralFindings;
 import slipway.reasoning.tolerance.SuspectedSite;
 import slipway.reasoning.tolerance.ToleranceEstimate;
@@ -46,6 +47,13 @@ public final class Planner {
                 cautions(request, tolerance, dose),
                 request.model());
         return new PlanResult(plan, dose);
+    }
+
+    /** What goes with a case whose screening stops the plan: the cautions that always hold and what the screening found. */
+    public static List<Reason> cautionsWhenStopped(ScreeningResult screening) {
+        var cautions = new ArrayList<>(Cautions.always());
+        cautions.addAll(ScreeningSummary.of(screening).rules());
+        return List.copyOf(cautions);
     }
 
     private static List<SiteShare> sites(NeuralFindings findings) {

@@ -1,0 +1,90 @@
+package slipway.care.visit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import slipway.care.casefile.CaseFile;
+import slipway.exercises.exercise.Exercise;
+import slipway.exercises.unload.Advice;
+import slipway.mechanics.body.Person;
+import slipway.mechanics.nerve.NerveModel;
+import slipway.mechanics.parameters.FittedParameters;
+import slipway.mechanics.pathway.PathwayModel;
+import slipway.reasoning.dose.ExerciseCandidate;
+import slipway.reasoning.plan.ModelStamp;
+import slipway.reasoning.plan.PlanRequest;
+import slipway.reasoning.plan.PlanResult;
+import slipway.reasoning.plan.Planner;
+import slipway.reasoning.screening.Screening;
+import slipway.reasoning.screening.ScreeningResult;
+import slipway.reasoning.tolerance.SuspectedSite;
+
+/** From a case to a plan. The same case and program give the same plan. */
+public final class Visit {
+    private static final double CM_PER_M = 100;
+
+    private Visit() {}
+
+    /**
+     * The plan of a case.
+     *
+     * <p>Cost: some hundred postures of the nerve model; a few seconds cold, well under one when warm.
+     *
+     * @param version of the program, for the stamp of the plan
+     * @throws IllegalArgumentException if the case names an exercise that the catalogue does not have
+     */
+    public static VisitPlan plan(CaseFile file, String version) {
+        ScreeningResult screening = Screening.load().evaluate(file.screeningInput());
+        ModelStamp stamp = stamp(version);
+        Map<String, Exercise> exercises = ExerciseChoice.of(file);
+        Optional<PlanResult> result = screening.level().blocksPlan()
+                ? Optional.empty()
+                : Optional.of(design(file, screening, exercises, stamp));
+        return new VisitPlan(file, screening, stamp, result, exercises, unload(file));
+    }
+
+    private static PlanResult design(
+            CaseFile file, ScreeningResult screening, Map<String, Exercise> exercises, ModelStamp stamp) {
+        var person = new Person(file.patient().statureCm() / CM_PER_M);
+        NerveModel nerve = new PathwayModel(person, FittedParameters.bundled().standardDraws());
+        return Planner.plan(
+                nerve,
+                new PlanRequest(
+                        screening,
+                        NeuralMapping.of(file, sites(file)),
+                        DoseMapping.irritability(file),
+                        DoseMapping.dose(file),
+                        candidates(exercises),
+                        stamp));
+    }
+
+    private static ModelStamp stamp(String version) {
+        return new ModelStamp(
+                version,
+                FittedParameters.sha256(),
+                FittedParameters.bundled().evidenceSha256(),
+                FittedParameters.DRAWS,
+                FittedParameters.SEED);
+    }
+
+    private static List<SuspectedSite> sites(CaseFile file) {
+        return file.sites().stream()
+                .map(site -> new SuspectedSite(site.name(), site.probability(), site.site()))
+                .toList();
+    }
+
+    private static List<ExerciseCandidate> candidates(Map<String, Exercise> exercises) {
+        var candidates = new ArrayList<ExerciseCandidate>();
+        exercises.values().forEach(exercise -> Candidates.of(exercise).ifPresent(candidates::add));
+        return candidates;
+    }
+
+    private static List<Advice> unload(CaseFile file) {
+        Set<String> habits = Set.copyOf(file.episode().history().habits());
+        return Advice.list().stream()
+                .filter(advice -> advice.triggers().stream().anyMatch(habits::contains))
+                .toList();
+    }
+}

@@ -1,0 +1,62 @@
+package slipway.care.visit;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slipway.care.casefile.CaseFile;
+import slipway.exercises.exercise.Exercise;
+import slipway.exercises.unload.Advice;
+import slipway.reasoning.basis.Reason;
+import slipway.reasoning.dose.DosedExercise;
+import slipway.reasoning.plan.ModelStamp;
+import slipway.reasoning.plan.PlanResult;
+import slipway.reasoning.plan.Planner;
+import slipway.reasoning.screening.ScreeningResult;
+
+/**
+ * What a visit comes to.
+ *
+ * @param file the case
+ * @param screening what the screening said, with the words for a letter
+ * @param stamp which model and data made it
+ * @param result the plan and the postures behind it; empty if the screening stops every plan
+ * @param exercises the exercises that were put before the range design, by id
+ * @param unload what to change in the day, not counted as exercise
+ */
+public record VisitPlan(
+        CaseFile file,
+        ScreeningResult screening,
+        ModelStamp stamp,
+        Optional<PlanResult> result,
+        Map<String, Exercise> exercises,
+        List<Advice> unload) {
+    public VisitPlan {
+        unload = List.copyOf(unload);
+    }
+
+    /** The exercises that are given, with their ranges and doses; none when the plan is stopped. */
+    public List<DosedExercise> given() {
+        return result.map(found -> found.dose().exercises()).orElse(List.of());
+    }
+
+    /** Sentences that go with the plan, or with its absence. */
+    public List<String> cautions() {
+        List<Reason> cautions =
+                result.map(found -> found.plan().cautions()).orElseGet(() -> Planner.cautionsWhenStopped(screening));
+        return cautions.stream().map(Reason::text).distinct().toList();
+    }
+
+    /** The text of an exercise of this plan. */
+    public Exercise exercise(String id) {
+        Exercise exercise = exercises.get(id);
+        if (exercise == null) {
+            throw new IllegalArgumentException("the plan has no exercise " + id);
+        }
+        return exercise;
+    }
+
+    /** Whether the screening stops every plan: emergency, urgent or a question left open. */
+    public boolean stopped() {
+        return result.isEmpty();
+    }
+}

@@ -1,0 +1,213 @@
+package slipway.documents.visit;
+
+import java.util.List;
+import java.util.Locale;
+import slipway.care.visit.VisitPlan;
+import slipway.exercises.exercise.Language;
+import slipway.exercises.unload.Advice;
+import slipway.reasoning.basis.Reason;
+import slipway.reasoning.dose.Refusal;
+import slipway.reasoning.plan.CarePlan;
+import slipway.reasoning.plan.JointRange;
+import slipway.reasoning.plan.PlanResult;
+import slipway.reasoning.plan.PlannedExercise;
+import slipway.reasoning.plan.SiteShare;
+import slipway.reasoning.screening.Match;
+import slipway.reasoning.tolerance.Interval;
+import slipway.reasoning.tolerance.SiteTolerance;
+import slipway.reasoning.tolerance.ToleranceReport;
+
+/** The plan as text for the therapist, with the basis of each number. */
+public final class PlanText {
+    private static final int WIDTH = 100;
+
+    private final VisitPlan visit;
+    private final StringBuilder out = new StringBuilder();
+
+    private PlanText(VisitPlan visit) {
+        this.visit = visit;
+    }
+
+    /** The whole text, ending in a new line. */
+    public static String of(VisitPlan visit) {
+        return new PlanText(visit).write();
+    }
+
+    private String write() {
+        var file = visit.file();
+        line("PLAN FOR CASE " + file.id()
+                + (file.provenance().invented() ? " (invented)" : "")
+                + ", " + file.episode().side().name().toLowerCase(Locale.ROOT) + " leg");
+        screening();
+        visit.result().ifPresent(this::plan);
+        cautions();
+        model();
+        return out.toString();
+    }
+
+    private void plan(PlanResult result) {
+        CarePlan plan = result.plan();
+        sites(plan.sites());
+        tolerance(plan.tolerance());
+        reasons("IRRITABILITY: " + plan.irritability().level().key(), plan.irritability().reasons());
+        unload();
+        exercises(plan.plan().exercises(), result.dose().notes());
+        refused(plan.plan().refused());
+    }
+
+    private void screening() {
+        heading("SCREENING: " + visit.screening().level().key());
+        for (Match match : visit.screening().matched()) {
+            String cleared = match.clearance()
+                    .map(c -> " Cleared by " + c.who() + ", " + c.when() + ": " + c.outcome())
+                    .orElse("");
+            item(match.rule().level().key() + ": " + match.rule().words().tellEn() + " (" + match.because() + ")" + cleared);
+        }
+        visit.screening().notAsked().forEach(id -> item("not answered: " + id));
+        visit.screening().openPoints().forEach(point -> item("open: " + point));
+        if (visit.stopped()) {
+            item("No plan. Refer or complete the screening first; the letter is ready.");
+        }
+    }
+
+    private void sites(List<SiteShare> sites) {
+        heading("SUSPECTED PLACES");
+        for (SiteShare site : sites) {
+            item("%3.0f %%  %s%s".formatted(100 * site.probability(), site.site(), site.modelled() ? "" : "  (not modelled)"));
+        }
+    }
+
+    private void tolerance(ToleranceReport tolerance) {
+        heading("TOLERANCE (strain above rest, %; rest is " + describe(tolerance.restPosture()) + ")");
+        for (SiteTolerance site : tolerance.perSite()) {
+            item("%s: %.1f (%.1f to %.1f)".formatted(site.site(), site.medianPct(), site.lowPct(), site.highPct()));
+        }
+        tolerance.alpha()
+                .ifPresent(alpha -> item("spread along the tract (0 at the site alone, 1 all along): before the tests "
+                        + interval(alpha.prior(), 2) + ", after " + interval(alpha.posterior(), 2)));
+        item("does it behave like nerve: " + tolerance.behavesLikeNerve().key());
+        item("effective number of draws: %.0f".formatted(tolerance.effectiveDraws()));
+        tolerance.reasons().forEach(this::reason);
+    }
+
+    private static String describe(String posture) {
+        return posture.isEmpty() ? "all joints at 0" : posture;
+    }
+
+    private void unload() {
+        if (visit.unload().isEmpty()) {
+            return;
+        }
+        heading("FIRST: WHAT TO CHANGE IN THE DAY");
+        for (Advice advice : visit.unload()) {
+            item(advice.title().in(Language.EN));
+        }
+    }
+
+    private void exercises(List<PlannedExercise> exercises, List<Reason> notes) {
+        heading("EXERCISES, in the order in which they are tried in the room");
+        if (exercises.isEmpty()) {
+            item("none");
+        }
+        for (PlannedExercise exercise : exercises) {
+            exercise(exercise);
+        }
+        notes.forEach(this::reason);
+    }
+
+    private void exercise(PlannedExercise exercise) {
+        line("");
+        line("  " + visit.exercise(exercise.id()).name().in(Language.EN) + "  [" + exercise.id() + ", " + exercise.position() + "]");
+        for (JointRange range : exercise.ranges()) {
+            item("%s from %.0f to %.0f deg".formatted(range.joint(), range.fromDeg(), range.toDeg()));
+        }
+        var dose = exercise.dose();
+        item("%d repetitions, %d %s, %s a day, %.0f s each way, no hold"
+                .formatted(
+                        dose.repetitions(),
+                        dose.sets(),
+                        dose.sets() == 1 ? "set" : "sets",
+                        dose.sessionsPerDay() == 1 ? "once" : dose.sessionsPerDay() + " times",
+                        dose.secondsPerDirection()));
+        var effect = exercise.effect();
+        item(effect.movementShown()
+                ? "glide at the %s %s mm, %.1f mm per %% of load"
+                        .formatted(exercise.site(), interval(effect.glideMm(), 1), effect.glideToLoad())
+                : "no movement shown at the %s: chosen for comfort".formatted(exercise.site()));
+        item("highest load %s %%, limit %.1f %%; chance of being above the limit %.0f %%: expected below where symptoms began"
+                .formatted(interval(effect.peakLoadPct(), 1), effect.limitPct(), 100 * effect.probabilityAboveLimit()));
+        exercise.guards().forEach(this::reason);
+        exercise.reasons().forEach(this::reason);
+    }
+
+    private void refused(List<Refusal> refused) {
+        if (refused.isEmpty()) {
+            return;
+        }
+        heading("NOT GIVEN");
+        for (Refusal refusal : refused) {
+            item(refusal.id() + ": " + refusal.reason().text());
+        }
+    }
+
+    private void cautions() {
+        heading("CAUTIONS");
+        visit.cautions().forEach(this::item);
+    }
+
+    private void model() {
+        heading("BASIS");
+        item("program %s, %d draws, seed %d".formatted(visit.stamp().version(), visit.stamp().draws(), visit.stamp().seed()));
+        item("parameters " + visit.stamp().parametersSha256().substring(0, 12) + ", evidence "
+                + visit.stamp().evidenceSha256().substring(0, 12));
+    }
+
+    private void reasons(String title, List<Reason> reasons) {
+        heading(title);
+        reasons.forEach(this::reason);
+    }
+
+    private void reason(Reason reason) {
+        String basis = reason.mark().equals("finding") ? "" : " [" + reason.mark() + ": " + reason.source() + "]";
+        item(reason.text() + basis);
+    }
+
+    private void heading(String text) {
+        line("");
+        line(text);
+    }
+
+    private void item(String text) {
+        String indent = "  - ";
+        int column = 0;
+        for (String word : text.split("\\s+", -1)) {
+            if (column == 0) {
+                out.append(indent);
+                column = indent.length();
+            } else if (column + 1 + word.length() > WIDTH) {
+                out.append("\n    ");
+                column = indent.length();
+            } else {
+                out.append(' ');
+                column++;
+            }
+            out.append(word);
+            column += word.length();
+        }
+        out.append('\n');
+    }
+
+    private void line(String text) {
+        out.append(text).append('\n');
+    }
+
+    private static String interval(Interval interval, int digits) {
+        String number = "%." + digits + "f";
+        return String.format(
+                Locale.ROOT,
+                number + " (" + number + " to " + number + ")",
+                interval.median(),
+                interval.low(),
+                interval.high());
+    }
+}

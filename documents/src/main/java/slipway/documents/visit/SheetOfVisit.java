@@ -1,0 +1,170 @@
+package slipway.documents.visit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slipway.care.figure.ExerciseFigures;
+import slipway.care.visit.VisitPlan;
+import slipway.documents.pdf.Svg;
+import slipway.documents.sheet.BodyPart;
+import slipway.documents.sheet.Dose;
+import slipway.documents.sheet.HomeSheet;
+import slipway.documents.sheet.SheetExercise;
+import slipway.documents.words.Words;
+import slipway.exercises.exercise.Exercise;
+import slipway.exercises.exercise.Instructions;
+import slipway.exercises.exercise.Language;
+import slipway.exercises.exercise.MovingSide;
+import slipway.exercises.exercise.Phrase;
+import slipway.exercises.exercise.Setting;
+import slipway.exercises.unload.PatientRules;
+import slipway.mechanics.body.Posture;
+import slipway.mechanics.body.Side;
+import slipway.pictures.figure.Figure;
+import slipway.pictures.figure.FigureScene;
+import slipway.pictures.look.Look;
+import slipway.reasoning.basis.Coefficients;
+import slipway.reasoning.dose.DosedExercise;
+
+/** The sheet for home of a visit. */
+public final class SheetOfVisit {
+    private static final Coefficients DATA = Coefficients.load("sheet.csv");
+
+    private final VisitPlan visit;
+    private final Language language;
+    private final Words words;
+
+    private SheetOfVisit(VisitPlan visit, Language language) {
+        this.visit = visit;
+        this.language = language;
+        this.words = Words.beside(SheetOfVisit.class, language);
+    }
+
+    /**
+     * The sheet.
+     *
+     * @param given day on which it is given
+     * @param version of this sheet for this person
+     * @throws IllegalArgumentException if the plan was stopped or gives no exercise: then there is no sheet
+     */
+    public static HomeSheet of(VisitPlan visit, Language language, LocalDate given, String version) {
+        if (visit.stopped() || visit.given().isEmpty()) {
+            throw new IllegalArgumentException("a sheet needs a plan with at least one exercise");
+        }
+        return new SheetOfVisit(visit, language).sheet(given, version);
+    }
+
+    private HomeSheet sheet(LocalDate given, String version) {
+        var clinic = visit.file().episode().clinic();
+        var head = new HomeSheet.Head(
+                visit.file().patient().name().orElse(words.get("blank")),
+                BodyPart.leg(side()),
+                given,
+                version,
+                new HomeSheet.Clinic(
+                        clinic.name().orElse(words.get("blank")), "", clinic.phone().orElse(words.get("blank"))),
+                clinic.emergencyNumber(),
+                visit.file().provenance().invented() ? words.get("invented") : "");
+        return new HomeSheet(
+                head,
+                language,
+                unload(),
+                new HomeSheet.Rules((int) DATA.value("settle-minutes"), (int) DATA.value("rest-minutes")),
+                visit.given().stream().map(this::exercise).toList(),
+                List.of(words.get("caution.practice"), words.get("caution.therapist")),
+                Optional.empty());
+    }
+
+    private Side side() {
+        return visit.file().episode().side();
+    }
+
+    private List<String> unload() {
+        return visit.unload().stream()
+                .flatMap(advice -> advice.doInstead().stream())
+                .map(phrase -> phrase.in(language))
+                .toList();
+    }
+
+    private SheetExercise exercise(DosedExercise dosed) {
+        Exercise exercise = visit.exercise(dosed.range().candidate().id());
+        PatientRules rules = PatientRules.bundled();
+        return new SheetExercise(
+                exercise.name().in(language),
+                part(exercise),
+                pictures(exercise, dosed),
+                props(exercise.setting()),
+                exercise.instructions().steps().stream()
+                        .map(step -> step.text().in(language))
+                        .toList(),
+                doses(dosed),
+                new SheetExercise.Feelings(
+                        texts(exercise.instructions().feel(), rules.permitted()),
+                        texts(exercise.instructions().stop(), rules.stop())),
+                exercise.instructions().cautions().stream()
+                        .map(caution -> caution.in(language))
+                        .toList());
+    }
+
+    private BodyPart part(Exercise exercise) {
+        boolean other = exercise.movement().side() == MovingSide.OTHER;
+        return BodyPart.leg(other ? side().opposite() : side());
+    }
+
+    private SheetExercise.Pictures pictures(Exercise exercise, DosedExercise dosed) {
+        Posture start = dosed.range().candidate().start();
+        Posture end = dosed.range().end();
+        String first = stepTo(exercise, 0);
+        String far = stepTo(exercise, 1);
+        return new SheetExercise.Pictures(
+                draw(ExerciseFigures.still(exercise, start, side()), exercise, first),
+                draw(ExerciseFigures.movement(exercise, start, end, side()), exercise, far),
+                far,
+                first,
+                far);
+    }
+
+    private Svg draw(FigureScene scene, Exercise exercise, String shows) {
+        var name = new slipway.pictures.svg.Words(exercise.id(), exercise.name().in(language), shows);
+        return Svg.parse(Figure.of(scene).svg(Look.print(), name));
+    }
+
+    /** The step that leads to a pose, in words; the first one if no step names the pose. */
+    private String stepTo(Exercise exercise, int pose) {
+        var poses = exercise.movement().poses();
+        String id = poses.get(Math.min(pose, poses.size() - 1)).id();
+        List<Instructions.Step> steps = exercise.instructions().steps();
+        return steps.stream()
+                .filter(step -> step.pose().filter(id::equals).isPresent())
+                .findFirst()
+                .orElse(steps.get(0))
+                .text()
+                .in(language);
+    }
+
+    private List<String> props(Setting setting) {
+        return setting.props().stream()
+                .map(Setting.PropUse::prop)
+                .distinct()
+                .map(prop -> words.get("prop." + prop.key()))
+                .toList();
+    }
+
+    private SheetExercise.Doses doses(DosedExercise dosed) {
+        var dose = dosed.dose();
+        int seconds = (int) Math.round(dose.secondsPerDirection());
+        int easier = Math.max(1, (int) Math.ceil(dose.repetitions() * DATA.value("easier-share")));
+        return new SheetExercise.Doses(
+                new Dose.Repeated(dose.repetitions(), dose.sets(), seconds, dose.sessionsPerDay()),
+                new Dose.Repeated(easier, 1, seconds, 1),
+                words.get("easier"));
+    }
+
+    private List<String> texts(List<Phrase> own, Phrase always) {
+        var texts = new ArrayList<String>();
+        own.forEach(phrase -> texts.add(phrase.in(language)));
+        texts.add(always.in(language));
+        return texts;
+    }
+}
