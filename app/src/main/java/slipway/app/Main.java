@@ -9,6 +9,7 @@ import picocli.CommandLine.Spec;
 import slipway.app.console.Failures;
 import slipway.app.exercises.ExercisesCommand;
 import slipway.app.nerve.CalibrateCommand;
+import slipway.app.nerve.PostureCommand;
 import slipway.app.nerve.PredictCommand;
 import slipway.app.plan.PlanCommand;
 import slipway.app.schema.SchemaCommand;
@@ -21,6 +22,7 @@ import slipway.app.schema.SchemaCommand;
         subcommands = {
             PlanCommand.class,
             ExercisesCommand.class,
+            PostureCommand.class,
             PredictCommand.class,
             CalibrateCommand.class,
             SchemaCommand.class,

@@ -15,7 +15,6 @@ import slipway.documents.words.Words;
 import slipway.exercises.exercise.Exercise;
 import slipway.exercises.exercise.Instructions;
 import slipway.exercises.exercise.Language;
-import slipway.exercises.exercise.MovingSide;
 import slipway.exercises.exercise.Phrase;
 import slipway.exercises.exercise.Setting;
 import slipway.exercises.unload.PatientRules;
@@ -107,9 +106,12 @@ public final class SheetOfVisit {
                         .toList());
     }
 
-    private BodyPart part(Exercise exercise) {
-        boolean other = exercise.movement().side() == MovingSide.OTHER;
-        return BodyPart.leg(other ? side().opposite() : side());
+    private Optional<BodyPart> part(Exercise exercise) {
+        return switch (exercise.movement().side()) {
+            case AFFECTED -> Optional.of(BodyPart.leg(side()));
+            case OTHER -> Optional.of(BodyPart.leg(side().opposite()));
+            case BOTH, ALTERNATE, TRUNK -> Optional.empty();
+        };
     }
 
     private SheetExercise.Pictures pictures(Exercise exercise, DosedExercise dosed) {

@@ -9,6 +9,7 @@ import slipway.mechanics.body.Person;
 import slipway.mechanics.body.Posture;
 import slipway.mechanics.nerve.NerveModel;
 import slipway.mechanics.nerve.PostureResponse;
+import slipway.mechanics.nerve.Segment;
 import slipway.mechanics.nerve.Site;
 import slipway.mechanics.nerve.Tract;
 import slipway.mechanics.parameters.DrawSet;
@@ -128,6 +129,11 @@ public final class PathwayModel implements NerveModel {
     /** Where a landmark lies on the way from the brainstem to the toes, m. */
     public double arcM(Site site) {
         return geometry.arcM(site.segment(), site.position());
+    }
+
+    /** Where a segment begins on the way from the brainstem to the toes, m. */
+    public double startM(Segment segment) {
+        return geometry.arcM(segment, 0);
     }
 
     /** The joints of a posture whose effect the model leaves out, by name; empty when there are none. */

@@ -20,6 +20,24 @@ public record TractProfile(
         double rootSlideMm,
         double endSlideMm) {
 
+    /** Length of the pathway, m. */
+    public double lengthM() {
+        int last = arcM.length - 1;
+        // Points are middles of cells: the end lies half of the last cell further.
+        return last == 0 ? 2 * arcM[0] : arcM[last] + 0.5 * (arcM[last] - arcM[last - 1]);
+    }
+
+    /** Relative tension at an arc length, linear between points; that of the nearest end outside. */
+    public double relativeTensionAt(double arc) {
+        int above = 1;
+        while (above < arcM.length - 1 && arcM[above] < arc) {
+            above++;
+        }
+        double t = (arc - arcM[above - 1]) / (arcM[above] - arcM[above - 1]);
+        t = Math.max(0, Math.min(1, t));
+        return relativeTension[above - 1] * (1 - t) + relativeTension[above] * t;
+    }
+
     /** Gathers the lanes of all blocks. */
     static final class Collector {
         private final NervePath path;

@@ -1,0 +1,57 @@
+package slipway.app.nerve;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import slipway.mechanics.body.Person;
+import slipway.mechanics.nerve.Segment;
+import slipway.mechanics.nerve.Site;
+import slipway.mechanics.parameters.FittedParameters;
+import slipway.mechanics.pathway.PathwayModel;
+import slipway.mechanics.pathway.TractProfile;
+import slipway.pictures.look.Palette;
+import slipway.pictures.nerve.NerveStrip;
+import slipway.pictures.nerve.StraightenedNerve;
+
+/** A posture reading as the picture of the straightened nerve. */
+final class PostureStrip {
+    private static final int WIDTH = 760;
+
+    /** Landmarks of the pathway, by the words under the strip. */
+    private static final Map<String, Segment> LANDMARKS = landmarks();
+
+    private PostureStrip() {}
+
+    private static Map<String, Segment> landmarks() {
+        var landmarks = new LinkedHashMap<String, Segment>();
+        landmarks.put("brainstem", Segment.CORD);
+        landmarks.put("conus", Segment.CANAL);
+        landmarks.put("foramen", Segment.PELVIS);
+        landmarks.put("hip", Segment.THIGH);
+        landmarks.put("knee", Segment.SHANK);
+        landmarks.put("ankle", Segment.FOOT);
+        return landmarks;
+    }
+
+    static String svg(PostureReading reading, Person person) {
+        var model = new PathwayModel(person, FittedParameters.bundled().standardDraws());
+        TractProfile end = model.profile(reading.posture(), reading.tract());
+        TractProfile start = model.profile(reading.from(), reading.tract());
+        double length = end.lengthM();
+        var samples = new ArrayList<NerveStrip.Sample>();
+        for (int i = 0; i < end.arcM().length; i++) {
+            samples.add(new NerveStrip.Sample(
+                    end.arcM()[i] / length,
+                    end.strainPct()[i] - start.strainPct()[i],
+                    end.glideMm()[i] - start.glideMm()[i]));
+        }
+        var landmarks = new ArrayList<NerveStrip.Landmark>();
+        LANDMARKS.forEach((label, segment) ->
+                landmarks.add(new NerveStrip.Landmark(model.startM(segment) / length, label)));
+        Site thigh = Site.get("posterior mid-thigh");
+        landmarks.add(new NerveStrip.Landmark(model.arcM(thigh) / length, "mid-thigh"));
+        landmarks.sort((one, other) -> Double.compare(one.position(), other.position()));
+        return StraightenedNerve.svg(new NerveStrip(samples, landmarks, List.of()), Palette.PAPER, WIDTH, "posture");
+    }
+}
