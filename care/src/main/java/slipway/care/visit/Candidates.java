@@ -28,7 +28,7 @@ final class Candidates {
         }
         Posture start = poses.get(0).posture(Map.of());
         KeyPose far = poses.get(1);
-        List<Movement> moves = moves(start, far);
+        List<Movement> moves = moves(poses.get(0), far);
         if (moves.isEmpty()) {
             return Optional.empty();
         }
@@ -38,11 +38,13 @@ final class Candidates {
                 exercise.setting().support(),
                 start,
                 moves,
-                purpose(moves)));
+                purpose(moves),
+                ease(poses.get(0), far)));
     }
 
     /** Open joints lead; a joint that changes without being open goes along in proportion. */
-    private static List<Movement> moves(Posture start, KeyPose far) {
+    private static List<Movement> moves(KeyPose first, KeyPose far) {
+        Posture start = first.posture(Map.of());
         var leading = new ArrayList<Movement>();
         var following = new ArrayList<Movement>();
         Posture shown = far.posture(Map.of());
@@ -52,7 +54,9 @@ final class Candidates {
                     continue;
                 }
                 double from = start.angleDeg(joint, limb);
-                OpenAngle open = far.open().get(new BodyJoint(joint, limb));
+                var bodyJoint = new BodyJoint(joint, limb);
+                // Open in both poses: held at an angle that may be chosen, not moved.
+                OpenAngle open = first.open().containsKey(bodyJoint) ? null : far.open().get(bodyJoint);
                 double to = open != null ? open.farthestDeg() : shown.angleDeg(joint, limb);
                 if (from != to) {
                     (open != null ? leading : following).add(new Movement(joint, limb, from, to));
@@ -61,6 +65,16 @@ final class Candidates {
         }
         leading.addAll(following);
         return leading;
+    }
+
+    /** A held joint that may be eased: from the angle in pictures to the easiest that the exercise allows. */
+    private static Optional<Movement> ease(KeyPose start, KeyPose far) {
+        return start.open().values().stream()
+                .filter(open -> far.open().containsKey(open.joint()))
+                .filter(open -> open.shownDeg() != open.easiestDeg())
+                .map(open -> new Movement(
+                        open.joint().joint(), open.joint().limb(), open.shownDeg(), open.easiestDeg()))
+                .findFirst();
     }
 
     /** From both ends if two joints of different ends load at once; a slide otherwise. */

@@ -25,10 +25,12 @@ final class NeuralMapping {
 
     private NeuralMapping() {}
 
-    static NeuralFindings of(CaseFile file, List<SuspectedSite> sites) {
+    static NeuralFindings of(CaseFile file, List<SiteWeight> sites) {
         return new NeuralFindings(
                 file.episode().side(),
-                sites,
+                sites.stream()
+                        .map(site -> new SuspectedSite(site.name(), site.probability(), site.site()))
+                        .toList(),
                 file.examination().rest().posture(),
                 tests(file),
                 file.examination().comfortable().stream()

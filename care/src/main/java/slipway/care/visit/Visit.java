@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import slipway.care.casefile.CaseFile;
+import slipway.care.casefile.SiteWeight;
 import slipway.exercises.exercise.Exercise;
 import slipway.exercises.unload.Advice;
 import slipway.mechanics.body.Person;
@@ -19,7 +20,6 @@ import slipway.reasoning.plan.PlanResult;
 import slipway.reasoning.plan.Planner;
 import slipway.reasoning.screening.Screening;
 import slipway.reasoning.screening.ScreeningResult;
-import slipway.reasoning.tolerance.SuspectedSite;
 
 /** From a case to a plan. The same case and program give the same plan. */
 public final class Visit {
@@ -39,25 +39,32 @@ public final class Visit {
         ScreeningResult screening = Screening.load().evaluate(file.screeningInput());
         ModelStamp stamp = stamp(version);
         Map<String, Exercise> exercises = ExerciseChoice.of(file);
-        Optional<PlanResult> result = screening.level().blocksPlan()
+        boolean stopped = screening.level().blocksPlan();
+        List<SiteWeight> sites = stopped ? file.sites() : SiteChoice.of(file);
+        Optional<PlanResult> result = stopped
                 ? Optional.empty()
-                : Optional.of(design(file, screening, exercises, stamp));
-        return new VisitPlan(file, screening, stamp, result, exercises, unload(file));
+                : Optional.of(Planner.plan(nerve(file), request(file, screening, sites, exercises, stamp)));
+        return new VisitPlan(file, screening, sites, stamp, result, exercises, unload(file));
     }
 
-    private static PlanResult design(
-            CaseFile file, ScreeningResult screening, Map<String, Exercise> exercises, ModelStamp stamp) {
+    private static NerveModel nerve(CaseFile file) {
         var person = new Person(file.patient().statureCm() / CM_PER_M);
-        NerveModel nerve = new PathwayModel(person, FittedParameters.bundled().standardDraws());
-        return Planner.plan(
-                nerve,
-                new PlanRequest(
-                        screening,
-                        NeuralMapping.of(file, sites(file)),
-                        DoseMapping.irritability(file),
-                        DoseMapping.dose(file),
-                        candidates(exercises),
-                        stamp));
+        return new PathwayModel(person, FittedParameters.bundled().standardDraws());
+    }
+
+    private static PlanRequest request(
+            CaseFile file,
+            ScreeningResult screening,
+            List<SiteWeight> sites,
+            Map<String, Exercise> exercises,
+            ModelStamp stamp) {
+        return new PlanRequest(
+                screening,
+                NeuralMapping.of(file, sites),
+                DoseMapping.irritability(file),
+                DoseMapping.dose(file),
+                candidates(exercises),
+                stamp);
     }
 
     private static ModelStamp stamp(String version) {
@@ -67,12 +74,6 @@ public final class Visit {
                 FittedParameters.bundled().evidenceSha256(),
                 FittedParameters.DRAWS,
                 FittedParameters.SEED);
-    }
-
-    private static List<SuspectedSite> sites(CaseFile file) {
-        return file.sites().stream()
-                .map(site -> new SuspectedSite(site.name(), site.probability(), site.site()))
-                .toList();
     }
 
     private static List<ExerciseCandidate> candidates(Map<String, Exercise> exercises) {

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import slipway.care.casefile.CaseFile;
+import slipway.care.casefile.SiteWeight;
 import slipway.exercises.exercise.Exercise;
 import slipway.exercises.unload.Advice;
-import slipway.reasoning.basis.Reason;
 import slipway.reasoning.dose.DosedExercise;
 import slipway.reasoning.plan.ModelStamp;
 import slipway.reasoning.plan.PlanResult;
@@ -18,6 +18,7 @@ import slipway.reasoning.screening.ScreeningResult;
  *
  * @param file the case
  * @param screening what the screening said, with the words for a letter
+ * @param sites suspected places that the plan rests on, the therapist's own or located from the findings
  * @param stamp which model and data made it
  * @param result the plan and the postures behind it; empty if the screening stops every plan
  * @param exercises the exercises that were put before the range design, by id
@@ -26,11 +27,13 @@ import slipway.reasoning.screening.ScreeningResult;
 public record VisitPlan(
         CaseFile file,
         ScreeningResult screening,
+        List<SiteWeight> sites,
         ModelStamp stamp,
         Optional<PlanResult> result,
         Map<String, Exercise> exercises,
         List<Advice> unload) {
     public VisitPlan {
+        sites = List.copyOf(sites);
         unload = List.copyOf(unload);
     }
 
@@ -41,9 +44,9 @@ public record VisitPlan(
 
     /** Sentences that go with the plan, or with its absence. */
     public List<String> cautions() {
-        List<Reason> cautions =
+        List<String> cautions =
                 result.map(found -> found.plan().cautions()).orElseGet(() -> Planner.cautionsWhenStopped(screening));
-        return cautions.stream().map(Reason::text).distinct().toList();
+        return cautions.stream().distinct().toList();
     }
 
     /** The text of an exercise of this plan. */

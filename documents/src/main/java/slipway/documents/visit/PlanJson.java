@@ -1,14 +1,13 @@
 package slipway.documents.visit;
 
+import java.util.Optional;
+import slipway.care.casefile.SiteWeight;
 import slipway.care.visit.VisitPlan;
-import slipway.reasoning.plan.CarePlan;
 import slipway.reasoning.plan.PlanResult;
-import slipway.reasoning.screening.Match;
-import slipway.reasoning.screening.ScreeningResult;
+import slipway.reasoning.plan.ScreeningSummary;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The plan as JSON, in the form of its schema ({@code slipway schema plan}). */
@@ -24,63 +23,30 @@ public final class PlanJson {
         ObjectNode root = MAPPER.createObjectNode();
         root.put("format", FORMAT);
         root.put("caseId", visit.file().id());
-        root.set("screening", screening(visit.screening()));
-        visit.result().ifPresent(result -> addPlan(root, visit, result));
-        root.set("cautions", MAPPER.valueToTree(visit.cautions()));
-        root.set("model", MAPPER.valueToTree(visit.stamp()));
+        visit.result().ifPresentOrElse(result -> addPlan(root, visit, result), () -> addScreening(root, visit));
         return MAPPER.writeValueAsString(root) + "\n";
     }
 
     private static void addPlan(ObjectNode root, VisitPlan visit, PlanResult result) {
-        CarePlan plan = result.plan();
-        root.set("sites", sites(visit, plan));
-        root.set("tolerance", MAPPER.valueToTree(plan.tolerance()));
-        root.set("irritability", MAPPER.valueToTree(plan.irritability()));
-        ObjectNode exercises = MAPPER.valueToTree(plan.plan());
-        exercises.set("notes", MAPPER.valueToTree(result.dose().notes()));
-        root.set("plan", exercises);
-    }
-
-    private static ObjectNode screening(ScreeningResult result) {
-        ObjectNode screening = MAPPER.createObjectNode();
-        screening.put("level", result.level().key());
-        result.actWithin().ifPresent(within -> screening.put("actWithin", within.key()));
-        screening.put("allows", result.allows().key());
-        screening.set("notAsked", MAPPER.valueToTree(result.notAsked()));
-        screening.set("open", MAPPER.valueToTree(result.openPoints()));
-        ArrayNode rules = screening.putArray("rules");
-        result.matched().forEach(match -> rules.add(rule(match)));
-        return screening;
-    }
-
-    private static ObjectNode rule(Match match) {
-        ObjectNode rule = MAPPER.createObjectNode();
-        rule.put("id", match.rule().id());
-        rule.put("level", match.rule().level().key());
-        rule.put("actWithin", match.rule().action().actWithin().key());
-        rule.put("allows", match.rule().action().allows().key());
-        rule.put("because", match.because());
-        rule.put("text", match.rule().words().tellEn());
-        rule.put("source", match.rule().basis().source());
-        rule.put("mark", match.rule().basis().mark());
-        match.clearance().ifPresent(clearance -> {
-            ObjectNode cleared = rule.putObject("cleared");
-            cleared.put("who", clearance.who());
-            cleared.put("when", clearance.when().toString());
-            cleared.put("outcome", clearance.outcome());
-        });
-        return rule;
-    }
-
-    private static ArrayNode sites(VisitPlan visit, CarePlan plan) {
-        ArrayNode sites = MAPPER.valueToTree(plan.sites());
-        for (JsonNode site : sites) {
-            String name = site.path("site").asString();
-            visit.file().sites().stream()
-                    .filter(given -> given.name().equals(name))
-                    .findFirst()
-                    .ifPresent(given -> ((ObjectNode) site).put("reason", given.reason()));
+        ObjectNode plan = MAPPER.valueToTree(result.plan());
+        root.setAll(plan);
+        ((ObjectNode) root.path("plan"))
+                .set("notes", MAPPER.valueToTree(result.dose().notes()));
+        for (JsonNode site : root.path("sites")) {
+            reasonOf(visit, site.path("site").asString()).ifPresent(reason -> ((ObjectNode) site).put("reason", reason));
         }
-        return sites;
+    }
+
+    private static void addScreening(ObjectNode root, VisitPlan visit) {
+        root.set("screening", MAPPER.valueToTree(ScreeningSummary.of(visit.screening())));
+        root.set("cautions", MAPPER.valueToTree(visit.cautions()));
+        root.set("model", MAPPER.valueToTree(visit.stamp()));
+    }
+
+    private static Optional<String> reasonOf(VisitPlan visit, String site) {
+        return visit.sites().stream()
+                .filter(given -> given.name().equals(site))
+                .map(SiteWeight::reason)
+                .findFirst();
     }
 }

@@ -21,8 +21,8 @@ import slipway.exercises.unload.PatientRules;
 import slipway.mechanics.body.Posture;
 import slipway.mechanics.body.Side;
 import slipway.pictures.figure.Figure;
-import slipway.pictures.figure.FigureScene;
 import slipway.pictures.look.Look;
+import slipway.pictures.space.Bounds;
 import slipway.reasoning.basis.Coefficients;
 import slipway.reasoning.dose.DosedExercise;
 
@@ -117,19 +117,22 @@ public final class SheetOfVisit {
     private SheetExercise.Pictures pictures(Exercise exercise, DosedExercise dosed) {
         Posture start = dosed.range().candidate().start();
         Posture end = dosed.range().end();
+        Figure still = Figure.of(ExerciseFigures.still(exercise, start, side()));
+        Figure moved = Figure.of(ExerciseFigures.movement(exercise, start, end, side()));
+        Bounds frame = Figure.commonBounds(List.of(still, moved));
         String first = stepTo(exercise, 0);
         String far = stepTo(exercise, 1);
         return new SheetExercise.Pictures(
-                draw(ExerciseFigures.still(exercise, start, side()), exercise, first),
-                draw(ExerciseFigures.movement(exercise, start, end, side()), exercise, far),
+                draw(still, exercise, first, frame),
+                draw(moved, exercise, far, frame),
                 far,
                 first,
                 far);
     }
 
-    private Svg draw(FigureScene scene, Exercise exercise, String shows) {
+    private Svg draw(Figure figure, Exercise exercise, String shows, Bounds frame) {
         var name = new slipway.pictures.svg.Words(exercise.id(), exercise.name().in(language), shows);
-        return Svg.parse(Figure.of(scene).svg(Look.print(), name));
+        return Svg.parse(figure.svg(Look.print(), name, frame));
     }
 
     /** The step that leads to a pose, in words; the first one if no step names the pose. */

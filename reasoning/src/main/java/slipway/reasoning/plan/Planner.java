@@ -50,9 +50,9 @@ public final class Planner {
     }
 
     /** What goes with a case whose screening stops the plan: the cautions that always hold and what the screening found. */
-    public static List<Reason> cautionsWhenStopped(ScreeningResult screening) {
+    public static List<String> cautionsWhenStopped(ScreeningResult screening) {
         var cautions = new ArrayList<>(Cautions.always());
-        cautions.addAll(ScreeningSummary.of(screening).rules());
+        cautions.addAll(ScreeningSummary.words(screening));
         return List.copyOf(cautions);
     }
 
