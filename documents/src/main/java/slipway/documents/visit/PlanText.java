@@ -119,7 +119,10 @@ public final class PlanText {
         line("");
         line("  " + visit.exercise(exercise.id()).name().in(Language.EN) + "  [" + exercise.id() + ", " + exercise.position() + "]");
         for (JointRange range : exercise.ranges()) {
-            item("%s from %.0f to %.0f deg".formatted(range.joint(), range.fromDeg(), range.toDeg()));
+            boolean held = range.fromDeg() == range.toDeg();
+            item(held
+                    ? "%s held at %.0f deg".formatted(range.joint(), range.toDeg())
+                    : "%s from %.0f to %.0f deg".formatted(range.joint(), range.fromDeg(), range.toDeg()));
         }
         var dose = exercise.dose();
         item("%d repetitions, %d %s, %s a day, %.0f s each way, no hold"
