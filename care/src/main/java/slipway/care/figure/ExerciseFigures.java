@@ -27,7 +27,8 @@ public final class ExerciseFigures {
         var poses = exercise.movement().poses();
         KeyPose last = poses.get(poses.size() > 1 ? 1 : 0);
         var from = new Pose(exercise.setting().support(), start, poses.get(0).arms());
-        return scene(exercise, new Pose(exercise.setting().support(), end, last.arms()), side).from(from);
+        return scene(exercise, new Pose(exercise.setting().support(), end, last.arms()), side)
+                .from(from);
     }
 
     private static FigureScene scene(Exercise exercise, Pose pose, Side side) {

@@ -56,7 +56,8 @@ final class Candidates {
                 double from = start.angleDeg(joint, limb);
                 var bodyJoint = new BodyJoint(joint, limb);
                 // Open in both poses: held at an angle that may be chosen, not moved.
-                OpenAngle open = first.open().containsKey(bodyJoint) ? null : far.open().get(bodyJoint);
+                OpenAngle open =
+                        first.open().containsKey(bodyJoint) ? null : far.open().get(bodyJoint);
                 double to = open != null ? open.farthestDeg() : shown.angleDeg(joint, limb);
                 if (from != to) {
                     (open != null ? leading : following).add(new Movement(joint, limb, from, to));
@@ -72,8 +73,8 @@ final class Candidates {
         return start.open().values().stream()
                 .filter(open -> far.open().containsKey(open.joint()))
                 .filter(open -> open.shownDeg() != open.easiestDeg())
-                .map(open -> new Movement(
-                        open.joint().joint(), open.joint().limb(), open.shownDeg(), open.easiestDeg()))
+                .map(open ->
+                        new Movement(open.joint().joint(), open.joint().limb(), open.shownDeg(), open.easiestDeg()))
                 .findFirst();
     }
 

@@ -99,8 +99,6 @@ final class DoseMapping {
         double lowDeg = limit.towardsPositive() ? limit.limitDeg() : joint.lowDeg();
         double highDeg = limit.towardsPositive() ? joint.highDeg() : limit.limitDeg();
         return new KeptOut(
-                joint.key() + " limit",
-                limit.because(),
-                List.of(new MeasuredRange(joint, limb, lowDeg, highDeg)));
+                joint.key() + " limit", limit.because(), List.of(new MeasuredRange(joint, limb, lowDeg, highDeg)));
     }
 }

@@ -14,7 +14,8 @@ import slipway.exercises.exercise.Exercise;
  * glides of the back-of-leg nerve (common practice: ankle, then knee, then hip, lying, with a strap).
  */
 final class ExerciseChoice {
-    private static final List<String> FIRST_GLIDES = List.of("glide-ankle-lying", "glide-knee-lying", "glide-hip-lying");
+    private static final List<String> FIRST_GLIDES =
+            List.of("glide-ankle-lying", "glide-knee-lying", "glide-hip-lying");
 
     private ExerciseChoice() {}
 

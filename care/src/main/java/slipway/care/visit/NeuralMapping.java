@@ -73,7 +73,8 @@ final class NeuralMapping {
         var differs = new ArrayList<String>();
         for (Joint joint : Joint.values()) {
             double angleDeg = entry.start().angleDeg(joint);
-            if (joint != entry.test().joint() && angleDeg != entry.test().start().angleDeg(joint)) {
+            if (joint != entry.test().joint()
+                    && angleDeg != entry.test().start().angleDeg(joint)) {
                 differs.add("%s %.0f".formatted(joint.key(), angleDeg));
             }
         }

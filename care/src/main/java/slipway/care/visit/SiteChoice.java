@@ -47,8 +47,7 @@ final class SiteChoice {
                 .filter(site -> site.locateNames().contains(name))
                 .toList();
         if (places.isEmpty()) {
-            return List.of(new SiteWeight(
-                    name.replace('_', ' '), Optional.empty(), ranked.probability(), reason));
+            return List.of(new SiteWeight(name.replace('_', ' '), Optional.empty(), ranked.probability(), reason));
         }
         double share = ranked.probability() / places.size();
         return places.stream()

@@ -65,15 +65,20 @@ public final class LetterOfVisit {
     }
 
     private static String asked(ScreeningRule rule, Language language) {
-        String ask = language == Language.ES ? rule.words().askEs() : rule.words().askEn();
-        String tell = language == Language.ES ? rule.words().tellEs() : rule.words().tellEn();
+        String ask =
+                language == Language.ES ? rule.words().askEs() : rule.words().askEn();
+        String tell =
+                language == Language.ES ? rule.words().tellEs() : rule.words().tellEn();
         return ask.isBlank() ? tell : ask;
     }
 
     private static List<String> notes(VisitPlan visit, Words words) {
         var notes = new ArrayList<String>();
-        visit.file().episode().history().durationWeeks().ifPresent(
-                weeks -> notes.add(words.get("letter.duration", trimmed(weeks))));
+        visit.file()
+                .episode()
+                .history()
+                .durationWeeks()
+                .ifPresent(weeks -> notes.add(words.get("letter.duration", trimmed(weeks))));
         notes.add(words.get("letter.age", trimmed(visit.file().patient().ageYears())));
         return notes;
     }

@@ -33,7 +33,8 @@ public final class PlanJson {
         ((ObjectNode) root.path("plan"))
                 .set("notes", MAPPER.valueToTree(result.dose().notes()));
         for (JsonNode site : root.path("sites")) {
-            reasonOf(visit, site.path("site").asString()).ifPresent(reason -> ((ObjectNode) site).put("reason", reason));
+            reasonOf(visit, site.path("site").asString())
+                    .ifPresent(reason -> ((ObjectNode) site).put("reason", reason));
         }
     }
 

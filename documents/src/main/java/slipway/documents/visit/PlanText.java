@@ -49,7 +49,9 @@ public final class PlanText {
         CarePlan plan = result.plan();
         sites(plan.sites());
         tolerance(plan.tolerance());
-        reasons("IRRITABILITY: " + plan.irritability().level().key(), plan.irritability().reasons());
+        reasons(
+                "IRRITABILITY: " + plan.irritability().level().key(),
+                plan.irritability().reasons());
         unload();
         exercises(plan.plan().exercises(), result.dose().notes());
         refused(plan.plan().refused());
@@ -61,7 +63,8 @@ public final class PlanText {
             String cleared = match.clearance()
                     .map(c -> " Cleared by " + c.who() + ", " + c.when() + ": " + c.outcome())
                     .orElse("");
-            item(match.rule().level().key() + ": " + match.rule().words().tellEn() + " (" + match.because() + ")" + cleared);
+            item(match.rule().level().key() + ": " + match.rule().words().tellEn() + " (" + match.because() + ")"
+                    + cleared);
         }
         visit.screening().notAsked().forEach(id -> item("not answered: " + id));
         visit.screening().openPoints().forEach(point -> item("open: " + point));
@@ -73,7 +76,8 @@ public final class PlanText {
     private void sites(List<SiteShare> sites) {
         heading("SUSPECTED PLACES");
         for (SiteShare site : sites) {
-            item("%3.0f %%  %s%s".formatted(100 * site.probability(), site.site(), site.modelled() ? "" : "  (not modelled)"));
+            item("%3.0f %%  %s%s"
+                    .formatted(100 * site.probability(), site.site(), site.modelled() ? "" : "  (not modelled)"));
         }
     }
 
@@ -82,7 +86,8 @@ public final class PlanText {
         for (SiteTolerance site : tolerance.perSite()) {
             item("%s: %.1f (%.1f to %.1f)".formatted(site.site(), site.medianPct(), site.lowPct(), site.highPct()));
         }
-        tolerance.alpha()
+        tolerance
+                .alpha()
                 .ifPresent(alpha -> item("spread along the tract (0 at the site alone, 1 all along): before the tests "
                         + interval(alpha.prior(), 2) + ", after " + interval(alpha.posterior(), 2)));
         item("does it behave like nerve: " + tolerance.behavesLikeNerve().key());
@@ -117,12 +122,14 @@ public final class PlanText {
 
     private void exercise(PlannedExercise exercise) {
         line("");
-        line("  " + visit.exercise(exercise.id()).name().in(Language.EN) + "  [" + exercise.id() + ", " + exercise.position() + "]");
+        line("  " + visit.exercise(exercise.id()).name().in(Language.EN) + "  [" + exercise.id() + ", "
+                + exercise.position() + "]");
         for (JointRange range : exercise.ranges()) {
             boolean held = range.fromDeg() == range.toDeg();
-            item(held
-                    ? "%s held at %.0f deg".formatted(range.joint(), range.toDeg())
-                    : "%s from %.0f to %.0f deg".formatted(range.joint(), range.fromDeg(), range.toDeg()));
+            item(
+                    held
+                            ? "%s held at %.0f deg".formatted(range.joint(), range.toDeg())
+                            : "%s from %.0f to %.0f deg".formatted(range.joint(), range.fromDeg(), range.toDeg()));
         }
         var dose = exercise.dose();
         item("%d repetitions, %d %s, %s a day, %.0f s each way, no hold"
@@ -133,12 +140,17 @@ public final class PlanText {
                         dose.sessionsPerDay() == 1 ? "once" : dose.sessionsPerDay() + " times",
                         dose.secondsPerDirection()));
         var effect = exercise.effect();
-        item(effect.movementShown()
-                ? "glide at the %s %s mm, %.1f mm per %% of load"
-                        .formatted(exercise.site(), interval(effect.glideMm(), 1), effect.glideToLoad())
-                : "no movement shown at the %s: chosen for comfort".formatted(exercise.site()));
-        item("highest load %s %%, limit %.1f %%; chance of being above the limit %.0f %%: expected below where symptoms began"
-                .formatted(interval(effect.peakLoadPct(), 1), effect.limitPct(), 100 * effect.probabilityAboveLimit()));
+        item(
+                effect.movementShown()
+                        ? "glide at the %s %s mm, %.1f mm per %% of load"
+                                .formatted(exercise.site(), interval(effect.glideMm(), 1), effect.glideToLoad())
+                        : "no movement shown at the %s: chosen for comfort".formatted(exercise.site()));
+        item(
+                "highest load %s %%, limit %.1f %%; chance of being above the limit %.0f %%: expected below where symptoms began"
+                        .formatted(
+                                interval(effect.peakLoadPct(), 1),
+                                effect.limitPct(),
+                                100 * effect.probabilityAboveLimit()));
         exercise.guards().forEach(this::reason);
         exercise.reasons().forEach(this::reason);
     }
@@ -160,7 +172,11 @@ public final class PlanText {
 
     private void model() {
         heading("BASIS");
-        item("program %s, %d draws, seed %d".formatted(visit.stamp().version(), visit.stamp().draws(), visit.stamp().seed()));
+        item("program %s, %d draws, seed %d"
+                .formatted(
+                        visit.stamp().version(),
+                        visit.stamp().draws(),
+                        visit.stamp().seed()));
         item("parameters " + visit.stamp().parametersSha256().substring(0, 12) + ", evidence "
                 + visit.stamp().evidenceSha256().substring(0, 12));
     }

@@ -62,7 +62,9 @@ public final class SheetOfVisit {
                 given,
                 version,
                 new HomeSheet.Clinic(
-                        clinic.name().orElse(words.get("blank")), "", clinic.phone().orElse(words.get("blank"))),
+                        clinic.name().orElse(words.get("blank")),
+                        "",
+                        clinic.phone().orElse(words.get("blank"))),
                 clinic.emergencyNumber(),
                 visit.file().provenance().invented() ? words.get("invented") : "");
         return new HomeSheet(
@@ -71,7 +73,7 @@ public final class SheetOfVisit {
                 unload(),
                 new HomeSheet.Rules((int) DATA.value("settle-minutes"), (int) DATA.value("rest-minutes")),
                 visit.given().stream().map(this::exercise).toList(),
-                List.of(words.get("caution.practice"), words.get("caution.therapist")),
+                List.of(words.get("caution.therapist")),
                 Optional.empty());
     }
 
@@ -123,11 +125,7 @@ public final class SheetOfVisit {
         String first = stepTo(exercise, 0);
         String far = stepTo(exercise, 1);
         return new SheetExercise.Pictures(
-                draw(still, exercise, first, frame),
-                draw(moved, exercise, far, frame),
-                far,
-                first,
-                far);
+                draw(still, exercise, first, frame), draw(moved, exercise, far, frame), far, first, far);
     }
 
     private Svg draw(Figure figure, Exercise exercise, String shows, Bounds frame) {

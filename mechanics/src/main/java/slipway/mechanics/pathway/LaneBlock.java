@@ -45,6 +45,18 @@ final class LaneBlock {
 
     /** Solves one posture, starting from the last solution. */
     void solve(Posture posture) {
+        bedElongation(posture);
+        try {
+            solver.solve(bedElongation, slideM);
+        } catch (NonConvergenceException e) {
+            reset();
+            throw e.in("posture \"" + posture + "\"");
+        }
+        solver.strains(bedElongation, slideM, strain);
+    }
+
+    /** Elongation of the bed along each edge in a posture, {@code [node][lane]}; the array is reused. */
+    double[][] bedElongation(Posture posture) {
         for (double[] row : bedElongation) {
             Arrays.fill(row, 0);
         }
@@ -57,13 +69,7 @@ final class LaneBlock {
                 }
             }
         }
-        try {
-            solver.solve(bedElongation, slideM);
-        } catch (NonConvergenceException e) {
-            reset();
-            throw e.in("posture \"" + posture + "\"");
-        }
-        solver.strains(bedElongation, slideM, strain);
+        return bedElongation;
     }
 
     private double[][][] shares(Geometry geometry) {
