@@ -10,6 +10,7 @@ import slipway.app.console.Failures;
 import slipway.app.exercises.ExercisesCommand;
 import slipway.app.nerve.CalibrateCommand;
 import slipway.app.nerve.PredictCommand;
+import slipway.app.nerve.ValidateCommand;
 import slipway.app.schema.SchemaCommand;
 
 /** The command line of Slipway. */
@@ -17,7 +18,13 @@ import slipway.app.schema.SchemaCommand;
         name = "slipway",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        subcommands = {CalibrateCommand.class, PredictCommand.class, SchemaCommand.class, ExercisesCommand.class},
+        subcommands = {
+            CalibrateCommand.class,
+            PredictCommand.class,
+            ValidateCommand.class,
+            SchemaCommand.class,
+            ExercisesCommand.class
+        },
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
         description = {
