@@ -11,6 +11,7 @@ import slipway.app.exercises.ExercisesCommand;
 import slipway.app.nerve.CalibrateCommand;
 import slipway.app.nerve.PostureCommand;
 import slipway.app.nerve.PredictCommand;
+import slipway.app.nerve.ValidateCommand;
 import slipway.app.plan.PlanCommand;
 import slipway.app.schema.SchemaCommand;
 
@@ -25,6 +26,7 @@ import slipway.app.schema.SchemaCommand;
             PostureCommand.class,
             PredictCommand.class,
             CalibrateCommand.class,
+            ValidateCommand.class,
             SchemaCommand.class,
         },
         versionProvider = Version.class,

@@ -18,7 +18,6 @@ import slipway.mechanics.calibration.Prediction;
 import slipway.mechanics.parameters.ParameterFile;
 import slipway.mechanics.parameters.Prior;
 import slipway.mechanics.pathway.PathwayModel;
-import slipway.pictures.validity.AgreementPlot;
 
 /** {@code slipway calibrate}: fits the nerve model to the published rows. */
 @Command(
@@ -47,26 +46,9 @@ public final class CalibrateCommand implements Callable<Integer> {
         List<Prediction> predictions = Prediction.of(model, table.rows());
         Files.createDirectories(out);
         Files.writeString(out.resolve(ParameterFile.NAME), outcome.file());
-        Files.writeString(out.resolve("agreement.svg"), plot(predictions));
+        Files.writeString(out.resolve("agreement.svg"), ValidationPictures.agreement(predictions));
         report(outcome, predictions);
         return 0;
-    }
-
-    private static String plot(List<Prediction> predictions) {
-        List<AgreementPlot.Row> rows = predictions.stream()
-                .filter(p -> p.z().isPresent())
-                .map(CalibrateCommand::plotRow)
-                .toList();
-        return AgreementPlot.svg("Nerve model against published measurements", rows);
-    }
-
-    private static AgreementPlot.Row plotRow(Prediction p) {
-        double mean = p.row().published().mean().orElseThrow();
-        double sd = p.row().published().sd().orElseThrow();
-        String place = p.row().site().map(site -> site.name()).orElse("hip");
-        String label = p.row().id() + " · " + p.row().quantity().key() + ", " + place;
-        return new AgreementPlot.Row(
-                label, p.row().calibrates(), p.z().orElseThrow(), (p.low() - mean) / sd, (p.high() - mean) / sd);
     }
 
     private void report(Calibrator.Outcome outcome, List<Prediction> predictions) {

@@ -29,16 +29,17 @@ final class YamlScalars {
         return tag.equals(Tag.INT) || tag.equals(Tag.FLOAT) ? number(text) : JSON.stringNode(text);
     }
 
-    /** A finite number; infinities and NaN stay text, so that the schema refuses them where a number is due. */
+    /** Beyond this nobody writes a number by hand, and the schema library does not take it for a whole one. */
+    private static final double LARGEST = 1e15;
+
+    /** A number; infinities, NaN and what is beyond {@link #LARGEST} stay text, which the schema refuses for a number. */
     private static JsonNode number(String text) {
         try {
             double value = Double.parseDouble(text);
-            if (!Double.isFinite(value)) {
+            if (!(Math.abs(value) < LARGEST)) {
                 return JSON.stringNode(text);
             }
-            return value == Math.rint(value) && Math.abs(value) < 1e15
-                    ? JSON.numberNode((long) value)
-                    : JSON.numberNode(value);
+            return value == Math.rint(value) ? JSON.numberNode((long) value) : JSON.numberNode(value);
         } catch (NumberFormatException e) {
             return JSON.stringNode(text);
         }

@@ -77,6 +77,18 @@ class ExerciseReaderTest {
                 .contains("nearest: lying knees bent");
     }
 
+    /** Found by mutation: the schema library threw its own exception on a whole number beyond 64 bits. */
+    @Test
+    void refusesNumbersThatNobodyMeans() {
+        for (String number : List.of("1e22", "99999999999999999999999", "-1e300", ".inf", ".nan")) {
+            assertThat(mistakes(good.replace("repetitions: 10", "repetitions: " + number)))
+                    .as(number)
+                    .singleElement()
+                    .asString()
+                    .contains("dose.repetitions");
+        }
+    }
+
     @Test
     void takesAFileOfATherapistWithoutKnowingItsNeighbours() {
         String own = good.replace("harder: [", "harder: [something-of-mine, ");

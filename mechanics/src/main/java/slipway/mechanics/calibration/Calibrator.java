@@ -37,10 +37,15 @@ public final class Calibrator {
         }
     }
 
-    /** Fits to the calibrate rows of a table; every other row is listed as skipped. */
+    /** Fits the form that the program uses; the same as {@link #run(EvidenceTable, ModelForm)}. */
     public static Outcome run(EvidenceTable table) {
+        return run(table, ModelForm.FULL);
+    }
+
+    /** Fits a form to the calibrate rows of a table; every other row is listed as skipped. */
+    public static Outcome run(EvidenceTable table, ModelForm form) {
         List<EvidenceRow> rows = table.calibrating();
-        Fit fit = new Calibration(rows, ModelForm.FULL).fit();
+        Fit fit = new Calibration(rows, form).fit();
         double[] personSd = new PersonSpread(fit)
                 .personSd().stream().mapToDouble(Double::doubleValue).toArray();
         var skipped = new ArrayList<>(table.skipped());
