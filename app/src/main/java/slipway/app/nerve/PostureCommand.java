@@ -45,10 +45,17 @@ public final class PostureCommand implements Callable<Integer> {
     @Option(names = "--tract", description = "Pathway; default ${DEFAULT-VALUE}.", defaultValue = "sciatic-tibial")
     private String tract = "sciatic-tibial";
 
-    @Option(names = "--from", description = "Posture or position to compare with; default \"${DEFAULT-VALUE}\".", defaultValue = "lying")
+    @Option(
+            names = "--from",
+            description = "Posture or position to compare with; default \"${DEFAULT-VALUE}\".",
+            defaultValue = "lying")
     private String from = "lying";
 
-    @Option(names = "--stature-cm", paramLabel = "CM", description = "Standing height; default ${DEFAULT-VALUE}.", defaultValue = "170")
+    @Option(
+            names = "--stature-cm",
+            paramLabel = "CM",
+            description = "Standing height; default ${DEFAULT-VALUE}.",
+            defaultValue = "170")
     private double statureCm = 170;
 
     @Option(names = "--format", description = "text, json or svg; default ${DEFAULT-VALUE}.", defaultValue = "text")
@@ -64,11 +71,12 @@ public final class PostureCommand implements Callable<Integer> {
     public Integer call() {
         PostureReading reading = read();
         PrintWriter out = spec.commandLine().getOut();
-        out.print(switch (format) {
-            case text -> PostureText.text(reading);
-            case json -> PostureText.json(reading);
-            case svg -> PostureStrip.svg(reading, new Person(statureCm / CM_PER_M));
-        });
+        out.print(
+                switch (format) {
+                    case text -> PostureText.text(reading);
+                    case json -> PostureText.json(reading);
+                    case svg -> PostureStrip.svg(reading, new Person(statureCm / CM_PER_M));
+                });
         out.flush();
         return ExitStatus.OK;
     }
@@ -80,7 +88,8 @@ public final class PostureCommand implements Callable<Integer> {
         Tract pathway = Tract.find(tract).orElse(Tract.SCIATIC_TIBIAL);
         if (Tract.find(tract).isEmpty()) {
             mistakes.add("unknown tract \"%s\" (known: %s)"
-                    .formatted(tract, Arrays.stream(Tract.values()).map(Tract::key).collect(Collectors.joining(", "))));
+                    .formatted(
+                            tract, Arrays.stream(Tract.values()).map(Tract::key).collect(Collectors.joining(", "))));
         }
         Person person = Person.STANDARD;
         try {

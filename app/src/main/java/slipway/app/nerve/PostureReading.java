@@ -91,7 +91,8 @@ record PostureReading(
                     case THIGH -> site.position() < 0.8;
                     default -> false;
                 };
-        boolean fibular = tract == Tract.SCIATIC_SUPERFICIAL_FIBULAR && site.name().equals("fibular neck");
+        boolean fibular =
+                tract == Tract.SCIATIC_SUPERFICIAL_FIBULAR && site.name().equals("fibular neck");
         return shared || fibular || site.tract() == tract;
     }
 

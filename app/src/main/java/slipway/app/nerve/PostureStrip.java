@@ -47,8 +47,8 @@ final class PostureStrip {
                     end.glideMm()[i] - start.glideMm()[i]));
         }
         var landmarks = new ArrayList<NerveStrip.Landmark>();
-        LANDMARKS.forEach((label, segment) ->
-                landmarks.add(new NerveStrip.Landmark(model.startM(segment) / length, label)));
+        LANDMARKS.forEach(
+                (label, segment) -> landmarks.add(new NerveStrip.Landmark(model.startM(segment) / length, label)));
         Site thigh = Site.get("posterior mid-thigh");
         landmarks.add(new NerveStrip.Landmark(model.arcM(thigh) / length, "mid-thigh"));
         landmarks.sort((one, other) -> Double.compare(one.position(), other.position()));

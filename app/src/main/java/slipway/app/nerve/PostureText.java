@@ -22,7 +22,11 @@ final class PostureText {
         out.append(String.format(
                 Locale.ROOT,
                 "%-30s %-22s %-22s %8s   %s%n",
-                "site", "strain, %", "glide, mm (+ distal)", "tension", "load, %"));
+                "site",
+                "strain, %",
+                "glide, mm (+ distal)",
+                "tension",
+                "load, %"));
         for (AtSite site : reading.sites()) {
             out.append(String.format(
                     Locale.ROOT,
@@ -34,7 +38,9 @@ final class PostureText {
                     spread(site.loadPct())));
         }
         out.append(String.format(
-                Locale.ROOT, "%nmean positive strain along the tract %s %%%n", spread(reading.meanPositiveStrainPct())));
+                Locale.ROOT,
+                "%nmean positive strain along the tract %s %%%n",
+                spread(reading.meanPositiveStrainPct())));
         out.append(String.format(
                 Locale.ROOT,
                 "Median and 90 %% of the draws. Load is %.0f %% strain at the site and %.0f %% mean positive strain.%n",

@@ -51,7 +51,10 @@ public final class PlanCommand implements Callable<Integer> {
     @Option(names = "--out", paramLabel = "DIR", description = "Folder for the files; made if it is not there.")
     private @Nullable Path out;
 
-    @Option(names = "--format", description = "What is printed: text or json; default ${DEFAULT-VALUE}.", defaultValue = "text")
+    @Option(
+            names = "--format",
+            description = "What is printed: text or json; default ${DEFAULT-VALUE}.",
+            defaultValue = "text")
     private Format format = Format.text;
 
     @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Date on the papers; default today.")
@@ -68,7 +71,8 @@ public final class PlanCommand implements Callable<Integer> {
         VisitPlan visit = Visit.plan(caseFile, Version.NUMBER);
         PrintWriter print = spec.commandLine().getOut();
         Optional<Path> folder = Optional.ofNullable(out);
-        Map<Path, byte[]> files = folder.map(dir -> PlanFiles.of(visit, dir, today())).orElse(Map.of());
+        Map<Path, byte[]> files =
+                folder.map(dir -> PlanFiles.of(visit, dir, today())).orElse(Map.of());
         WholeFile.writeAll(files);
         print.print(format == Format.json ? PlanJson.of(visit) : PlanText.of(visit));
         print.flush();

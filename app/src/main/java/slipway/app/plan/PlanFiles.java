@@ -36,7 +36,9 @@ final class PlanFiles {
         if (LetterOfVisit.needed(visit)) {
             var letter = LetterOfVisit.of(visit, Language.EN, today);
             var printer = new LetterPrinter(engine);
-            files.put(folder.resolve("letter.pdf"), printer.print(letter, Paper.A4).pdf());
+            files.put(
+                    folder.resolve("letter.pdf"),
+                    printer.print(letter, Paper.A4).pdf());
             files.put(folder.resolve("letter.txt"), utf8(printer.text(letter)));
         } else if (!visit.stopped() && !visit.given().isEmpty()) {
             sheets(visit, folder, today, new HomeSheetPrinter(engine), files);
@@ -46,12 +48,13 @@ final class PlanFiles {
 
     private static void sheets(
             VisitPlan visit, Path folder, LocalDate today, HomeSheetPrinter printer, Map<Path, byte[]> files) {
-        Set<Language> languages = new LinkedHashSet<>(
-                List.of(Language.EN, visit.file().episode().language()));
+        Set<Language> languages =
+                new LinkedHashSet<>(List.of(Language.EN, visit.file().episode().language()));
         for (Language language : languages) {
             var sheet = SheetOfVisit.of(visit, language, today, VERSION_OF_A_FIRST_SHEET);
             for (Paper paper : Paper.values()) {
-                String name = "sheet-%s-%s.pdf".formatted(language.code(), paper.name().toLowerCase(Locale.ROOT));
+                String name = "sheet-%s-%s.pdf"
+                        .formatted(language.code(), paper.name().toLowerCase(Locale.ROOT));
                 var format = new SheetFormat(paper, SheetFormat.Type.NORMAL);
                 files.put(folder.resolve(name), printer.print(sheet, format).pdf());
             }

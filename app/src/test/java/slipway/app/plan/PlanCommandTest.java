@@ -31,7 +31,8 @@ class PlanCommandTest {
     private int plan(Path file, String... more) {
         CommandLine line = Main.commandLine().setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
         var args = Stream.concat(
-                Stream.of("plan", file.toString(), "--out", folder.resolve("out").toString(), "--date", "2026-01-05"),
+                Stream.of(
+                        "plan", file.toString(), "--out", folder.resolve("out").toString(), "--date", "2026-01-05"),
                 Stream.of(more));
         return line.execute(args.toArray(String[]::new));
     }
@@ -57,7 +58,8 @@ class PlanCommandTest {
         assertThat(plan(EXAMPLES.resolve("low-irritability-stiff.yaml"))).isEqualTo(ExitStatus.OK);
         assertThat(written()).containsExactly("plan.json", "plan.txt", "sheet-en-a4.pdf", "sheet-en-letter.pdf");
         JsonNode plan = json();
-        assertThat(plan.path("plan").path("exercises").values().stream().map(e -> e.path("id").asString()))
+        assertThat(plan.path("plan").path("exercises").values().stream()
+                        .map(e -> e.path("id").asString()))
                 .containsExactly("glide-ankle-lying", "glide-knee-lying", "glide-hip-lying");
         for (JsonNode exercise : plan.path("plan").path("exercises").values()) {
             // Design of the range: at most one draw in ten above the limit.
@@ -83,7 +85,8 @@ class PlanCommandTest {
         for (String name : List.of("behaves-unlike-nerve.yaml", "published-hip-necrosis-leg-raise.yaml")) {
             assertThat(plan(EXAMPLES.resolve(name))).isEqualTo(ExitStatus.OK);
             JsonNode plan = json();
-            assertThat(plan.path("tolerance").path("behavesLikeNerve").asString()).isEqualTo("no");
+            assertThat(plan.path("tolerance").path("behavesLikeNerve").asString())
+                    .isEqualTo("no");
             assertThat(plan.path("plan").path("exercises").size()).isZero();
         }
     }
@@ -98,7 +101,8 @@ class PlanCommandTest {
             assertThat(plan.has("tolerance")).isFalse();
         }
         assertThat(written()).containsExactly("letter.pdf", "letter.txt", "plan.json", "plan.txt");
-        assertThat(Files.readString(folder.resolve("out").resolve("letter.txt"))).contains("bladder");
+        assertThat(Files.readString(folder.resolve("out").resolve("letter.txt")))
+                .contains("bladder");
     }
 
     @Test
@@ -121,7 +125,8 @@ class PlanCommandTest {
     void badFileIsRefusedWithAllMistakesAndWritesNothing() throws IOException {
         Path bad = folder.resolve("bad.yaml");
         String good = Files.readString(EXAMPLES.resolve("low-irritability-stiff.yaml"));
-        Files.writeString(bad, good.replaceFirst("onsetDeg: \\d+", "onsetDeg: 400").replaceFirst("side: right", "sid: right"));
+        Files.writeString(
+                bad, good.replaceFirst("onsetDeg: \\d+", "onsetDeg: 400").replaceFirst("side: right", "sid: right"));
         assertThat(plan(bad)).isEqualTo(ExitStatus.BAD_INPUT);
         assertThat(written()).isEmpty();
         assertThat(err.toString()).contains("400", "sid", "line");
