@@ -8,6 +8,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import slipway.app.console.Failures;
 import slipway.app.exercises.ExercisesCommand;
+import slipway.app.locate.LocateCommand;
+import slipway.app.locate.ScreenCommand;
 import slipway.app.nerve.CalibrateCommand;
 import slipway.app.nerve.PredictCommand;
 import slipway.app.nerve.ValidateCommand;
@@ -19,6 +21,8 @@ import slipway.app.schema.SchemaCommand;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         subcommands = {
+            ScreenCommand.class,
+            LocateCommand.class,
             CalibrateCommand.class,
             PredictCommand.class,
             ValidateCommand.class,

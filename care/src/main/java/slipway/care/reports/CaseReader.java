@@ -102,8 +102,8 @@ final class CaseReader {
 
     private Map<String, String> facts() {
         var facts = new LinkedHashMap<String, String>();
-        for (String key :
-                List.of("title", "detail", "side", "not_nerve_cause", "expectedLevel", "expectedLevelBecause")) {
+        for (String key : List.of(
+                "title", "detail", "side", "region", "not_nerve_cause", "expectedLevel", "expectedLevelBecause")) {
             if (!node.text(key).isEmpty()) {
                 facts.put(key, node.text(key));
             }
