@@ -4,10 +4,13 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -16,13 +19,18 @@ import slipway.app.console.BadInputException;
 import slipway.app.console.ExitStatus;
 import slipway.care.casefile.CaseFile;
 import slipway.care.reports.PublishedCase;
+import slipway.reasoning.findings.FindingKind;
+import slipway.reasoning.locate.ExamLimits;
 import slipway.reasoning.locate.LocateRequest;
 import slipway.reasoning.locate.Location;
 import slipway.reasoning.locate.Locator;
+import slipway.reasoning.locate.NextTests;
 import slipway.reasoning.locate.SitePrior;
+import slipway.reasoning.screening.Level;
 import slipway.reasoning.screening.Region;
 import slipway.reasoning.screening.Screening;
 import slipway.reasoning.screening.ScreeningResult;
+import slipway.reasoning.screening.ScreeningRules;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -79,15 +87,40 @@ public final class LocateCommand implements Callable<Integer> {
         var request = new LocateRequest(
                 person.examination().findings(), EnumSet.of(person.episode().side()));
         Location location = locator.locate(request);
+        NextTests.Advice advice = new NextTests(locator).advise(request, limits(person, screening));
         PrintWriter out = spec.commandLine().getOut();
         if (format == ScreenCommand.Format.JSON) {
-            out.println(JsonMapper.shared()
-                    .writerWithDefaultPrettyPrinter()
-                    .writeValueAsString(LocationView.json(person.id(), screening, location)));
+            ObjectNode node = LocationView.json(person.id(), screening, location);
+            NextTestView.add(node, advice);
+            out.println(JsonMapper.shared().writerWithDefaultPrettyPrinter().writeValueAsString(node));
         } else {
             LocationView.text(screening, location).forEach(out::println);
+            NextTestView.text(advice).forEach(out::println);
         }
         out.flush();
+    }
+
+    /** Hard stops that the screening of this person sets for further testing. */
+    private static ExamLimits limits(CaseFile person, ScreeningResult screening) {
+        List<String> standing = screening.listStanding().stream()
+                .map(match -> match.rule().id())
+                .toList();
+        boolean emergencyAnswered = ScreeningRules.load().listRequired(Region.LEG).stream()
+                .filter(rule -> rule.level() == Level.EMERGENCY)
+                .noneMatch(rule -> screening.notAsked().contains(rule.id()));
+        boolean emergency = screening.level() == Level.EMERGENCY;
+        int provocation = (int) person.examination().findings().stream()
+                .filter(finding -> finding.kind() == FindingKind.PROVOCATION)
+                .count();
+        boolean protectedJoint = standing.contains("jointReplacement")
+                || standing.contains("recentSurgery")
+                || standing.contains("fractureSuspected");
+        return new ExamLimits(
+                emergencyAnswered && !emergency,
+                standing.contains("highIrritability"),
+                provocation,
+                protectedJoint,
+                Set.of());
     }
 
     private void list(CaseInput input) {
@@ -134,7 +167,7 @@ public final class LocateCommand implements Callable<Integer> {
 
     /** Progress on a terminal only, so that redirected output stays clean. */
     private void progress(int done, int count) {
-        if (System.console() != null && (done % PROGRESS_EVERY == 0 || done == count) && count > PROGRESS_EVERY) {
+        if (Ansi.AUTO.enabled() && (done % PROGRESS_EVERY == 0 || done == count) && count > PROGRESS_EVERY) {
             PrintWriter err = spec.commandLine().getErr();
             err.printf("\r%d of %d cases", done, count);
             if (done == count) {

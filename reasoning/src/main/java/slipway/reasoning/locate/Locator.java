@@ -77,11 +77,20 @@ public final class Locator {
 
     /** A case with its posterior. */
     Solved solved(LocateRequest request) {
+        return solved(request, true);
+    }
+
+    /** A case with its posterior over single lesions. */
+    Solved solvedSingles(LocateRequest request) {
+        return solved(request, false);
+    }
+
+    private Solved solved(LocateRequest request, boolean withPairs) {
         CaseEvidence evidence = new ObservationReader(model).read(sorted(request.findings()));
         double[] chances = prior.chances(model.sites());
         var engine = new PosteriorEngine(model, chances, request.sides());
         var likelihoods = new Likelihoods(evidence.observations(), model.siteOfVariant());
-        Posterior posterior = engine.posterior(evidence, likelihoods, true);
+        Posterior posterior = engine.posterior(evidence, likelihoods, withPairs);
         double[] humble = humble(posterior.sites(), chances, evidence);
         return new Solved(evidence, chances, engine, likelihoods, posterior, humble);
     }
