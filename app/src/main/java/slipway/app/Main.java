@@ -8,6 +8,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import slipway.app.console.Failures;
 import slipway.app.exercises.ExercisesCommand;
+import slipway.app.locate.LocateCommand;
+import slipway.app.locate.ScreenCommand;
 import slipway.app.nerve.CalibrateCommand;
 import slipway.app.nerve.PostureCommand;
 import slipway.app.nerve.PredictCommand;
@@ -22,6 +24,8 @@ import slipway.app.schema.SchemaCommand;
         sortOptions = false,
         subcommands = {
             PlanCommand.class,
+            ScreenCommand.class,
+            LocateCommand.class,
             ExercisesCommand.class,
             PostureCommand.class,
             PredictCommand.class,

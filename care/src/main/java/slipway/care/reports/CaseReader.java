@@ -44,6 +44,12 @@ final class CaseReader {
             "expectedLevelBecause",
             "region");
 
+    /** What a block means that holds one word for all of it ({@code strength: normal}). */
+    private static final Map<FindingKind, String> SWEEPING = Map.of(
+            FindingKind.STRENGTH, "all_leg_muscles",
+            FindingKind.REFLEX, "all_leg_reflexes",
+            FindingKind.SENSATION, "leg");
+
     private final Mapping node;
     private final List<String> mistakes;
 
@@ -65,6 +71,8 @@ final class CaseReader {
             Optional<FindingKind> kind = FindingKind.findByBlock(key);
             if (kind.isPresent() && value instanceof Mapping block) {
                 blocks.read(kind.get(), kind.get() == FindingKind.STRENGTH ? exact(block) : block, sides);
+            } else if (kind.isPresent() && value instanceof Scalar whole && SWEEPING.containsKey(kind.get())) {
+                blocks.read(kind.get(), sweeping(kind.get(), whole), sides);
             } else if (!TEXT_KEYS.contains(key) && !empty(value)) {
                 notUsed.add("key %s (%s)".formatted(key, value.place()));
             }
@@ -90,6 +98,11 @@ final class CaseReader {
         return new Mapping(values, strength.duplicates(), strength.place());
     }
 
+    private static Mapping sweeping(FindingKind kind, Scalar whole) {
+        String item = java.util.Objects.requireNonNull(SWEEPING.get(kind));
+        return new Mapping(Map.of(item, whole), List.of(), whole.place());
+    }
+
     private Optional<String> diagnosis() {
         String site = node.text("diagnosis_site");
         return site.isEmpty() ? Optional.empty() : Optional.of(site);
@@ -102,8 +115,8 @@ final class CaseReader {
 
     private Map<String, String> facts() {
         var facts = new LinkedHashMap<String, String>();
-        for (String key :
-                List.of("title", "detail", "side", "not_nerve_cause", "expectedLevel", "expectedLevelBecause")) {
+        for (String key : List.of(
+                "title", "detail", "side", "region", "not_nerve_cause", "expectedLevel", "expectedLevelBecause")) {
             if (!node.text(key).isEmpty()) {
                 facts.put(key, node.text(key));
             }

@@ -49,6 +49,9 @@ final class YamlTree {
             tree.giveUp(Place.of(e.getProblemMark()), "the file is not YAML: " + oneLine(e.getProblem()));
         } catch (YamlEngineException e) {
             tree.giveUp(Place.START, "the file is not YAML: " + oneLine(e.getMessage()));
+        } catch (NumberFormatException e) {
+            // What the scanner of the library throws on "\\x" without its two digits; it does not say where.
+            tree.giveUp(Place.START, "the file is not YAML: a \\ in a quoted text is followed by no known letter");
         }
         return tree;
     }

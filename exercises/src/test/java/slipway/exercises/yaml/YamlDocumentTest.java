@@ -95,6 +95,14 @@ class YamlDocumentTest {
                 .isEqualTo("unknown key \"qqq\" (known: a, b)");
     }
 
+    /** Found by mutation: the YAML library threw a plain NumberFormatException. */
+    @Test
+    void refusesAnEscapeWithoutItsDigits() {
+        assertThatThrownBy(() -> YamlDocument.read("f", "a: \"\\x\"\n".getBytes(StandardCharsets.UTF_8)))
+                .isInstanceOf(MistakesException.class)
+                .hasMessageContaining("not YAML");
+    }
+
     private static YamlDocument read(String text) {
         return YamlDocument.read("f.yaml", text.getBytes(StandardCharsets.UTF_8));
     }

@@ -30,7 +30,57 @@ public final class ResultReader {
             Map.entry("exaggerated", Word.INCREASED),
             Map.entry("clonus", Word.INCREASED),
             Map.entry("allodynia", Word.INCREASED),
-            Map.entry("hypersensitive", Word.INCREASED));
+            Map.entry("hypersensitive", Word.INCREASED),
+            Map.entry("hyperaesthesia", Word.INCREASED),
+            Map.entry("hyperesthesia", Word.INCREASED),
+            Map.entry("dysaesthesia", Word.INCREASED),
+            Map.entry("dysesthesia", Word.INCREASED),
+            Map.entry("hyperalgesia", Word.INCREASED),
+            Map.entry("hyperactive", Word.INCREASED),
+            Map.entry("hyperreflexia", Word.INCREASED),
+            Map.entry("upgoing", Word.INCREASED),
+            Map.entry("present", Word.NORMAL),
+            Map.entry("strong", Word.NORMAL),
+            Map.entry("symmetric", Word.NORMAL),
+            Map.entry("downgoing", Word.NORMAL),
+            Map.entry("flexor", Word.NORMAL),
+            Map.entry("hypoactive", Word.REDUCED),
+            Map.entry("hyporeflexia", Word.REDUCED),
+            Map.entry("sluggish", Word.REDUCED),
+            Map.entry("weakened", Word.REDUCED),
+            Map.entry("weakness", Word.REDUCED),
+            Map.entry("mildly reduced", Word.REDUCED),
+            Map.entry("mild weakness", Word.REDUCED),
+            Map.entry("hypoaesthesia", Word.REDUCED),
+            Map.entry("hypoesthesia", Word.REDUCED),
+            Map.entry("hypaesthesia", Word.REDUCED),
+            Map.entry("dull", Word.REDUCED),
+            Map.entry("numb", Word.REDUCED),
+            Map.entry("numbness", Word.REDUCED),
+            Map.entry("tingling", Word.REDUCED),
+            Map.entry("paraesthesia", Word.REDUCED),
+            Map.entry("paresthesia", Word.REDUCED),
+            Map.entry("anaesthesia", Word.ABSENT),
+            Map.entry("anesthesia", Word.ABSENT),
+            Map.entry("areflexia", Word.ABSENT),
+            Map.entry("paralysis", Word.ABSENT),
+            Map.entry("none", Word.ABSENT));
+
+    /** Grades of reflexes as numbers: 0 absent, 1 diminished, 2 normal, 3 and 4 brisk (evidence 6). */
+    private static final Map<String, Word> REFLEX_NUMBERS = Map.of(
+            "0", Word.ABSENT,
+            "1", Word.REDUCED,
+            "1+", Word.REDUCED,
+            "2", Word.NORMAL,
+            "2+", Word.NORMAL,
+            "3", Word.INCREASED,
+            "3+", Word.INCREASED,
+            "4", Word.INCREASED,
+            "4+", Word.INCREASED);
+
+    private static final Map<String, Double> GRADE_WORDS = Map.of("flicker", 1.0, "trace", 1.0);
+
+    private static final Pattern GRADE_RANGE = Pattern.compile("([0-4])\\s*(?:-|to)\\s*([1-5])(?:\\s*/\\s*5)?");
 
     private static final Map<String, Word> PROVOCATION = Map.ofEntries(
             Map.entry("positive", Word.POSITIVE),
@@ -74,13 +124,24 @@ public final class ResultReader {
         String word = text.strip().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
         return switch (kind) {
             case STRENGTH -> strength(word);
-            case REFLEX, SENSATION -> Optional.ofNullable(COMMON.get(word));
+            case REFLEX -> Optional.ofNullable(REFLEX_NUMBERS.getOrDefault(word, COMMON.get(word)));
+            case SENSATION -> Optional.ofNullable(COMMON.get(word));
             case PROVOCATION -> Optional.ofNullable(PROVOCATION.get(word));
             case SYMPTOM -> Optional.ofNullable(SYMPTOM.get(word));
         };
     }
 
     private static Optional<Result> strength(String word) {
+        var range = GRADE_RANGE.matcher(word);
+        if (range.matches()) {
+            double low = Double.parseDouble(range.group(1));
+            double high = Double.parseDouble(range.group(2));
+            return low < high ? Optional.of(new Grade((low + high) / 2)) : Optional.empty();
+        }
+        Double named = GRADE_WORDS.get(word);
+        if (named != null) {
+            return Optional.of(new Grade(named));
+        }
         var grade = GRADE.matcher(word);
         if (!grade.matches()) {
             return Optional.<Result>ofNullable(COMMON.get(word)).filter(found -> found != Word.INCREASED);

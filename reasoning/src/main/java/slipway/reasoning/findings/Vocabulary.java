@@ -37,6 +37,13 @@ public final class Vocabulary {
     /** What a word means; upper and lower case, spaces and hyphens make no difference. */
     public Optional<Term> find(FindingKind kind, String word) {
         String key = normalized(word);
+        return Spellings.of(key).stream()
+                .map(spelling -> findExact(kind, spelling))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private Optional<Term> findExact(FindingKind kind, String key) {
         Term listed = of(kind).get(key.toLowerCase(Locale.ROOT));
         if (listed != null) {
             return Optional.of(listed);
@@ -46,7 +53,7 @@ public final class Vocabulary {
         }
         Optional<Term> range = RootRange.parse(key).flatMap(roots -> roots.term(kind, of(kind)));
         // A complaint may be felt wherever skin can be tested.
-        return range.isEmpty() && kind == FindingKind.SYMPTOM ? find(FindingKind.SENSATION, word) : range;
+        return range.isEmpty() && kind == FindingKind.SYMPTOM ? findExact(FindingKind.SENSATION, key) : range;
     }
 
     /** Whether the word is known for this kind of item. */
@@ -89,9 +96,20 @@ public final class Vocabulary {
 
     private Optional<Term> pressed(String key) {
         return Pressed.parse(key.toLowerCase(Locale.ROOT))
-                .filter(pressed -> sitesOfPlaces.containsKey(pressed.place()))
+                .flatMap(this::atKnownPlace)
                 .map(pressed ->
                         new Term(FindingKind.PROVOCATION, pressed.key(), How.TARGET, Map.of(pressed.key(), 1.0)));
+    }
+
+    /** The place itself, or the longest known place that its name holds: {@code posterior_tibial_nerve_at_ankle}. */
+    private Optional<Pressed> atKnownPlace(Pressed pressed) {
+        if (sitesOfPlaces.containsKey(pressed.place())) {
+            return Optional.of(pressed);
+        }
+        return sitesOfPlaces.keySet().stream()
+                .filter(place -> ("_" + pressed.place() + "_").contains("_" + place + "_"))
+                .max(Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder()))
+                .map(place -> new Pressed(pressed.tapped(), place));
     }
 
     private Map<String, Term> of(FindingKind kind) {

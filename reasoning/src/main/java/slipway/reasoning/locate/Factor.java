@@ -7,11 +7,11 @@ package slipway.reasoning.locate;
  * @param gain of the curve
  * @param falseAlarm of the curve or the test
  * @param times how often the false alarm counts, 1 for a single item
- * @param load per variant, lost share to the power of the curve, summed over members; empty if the factor has none
+ * @param load per variant, lost share to the power of the curve, summed over members; {@link Load#NONE} if the factor has none
  * @param keep per site, 1 - chance that the site itself makes the test positive; empty if the factor has none
  * @param spread what its uncertainty is
  */
-record Factor(double gain, double falseAlarm, double times, double[] load, double[] keep, Spread spread) {
+record Factor(double gain, double falseAlarm, double times, Load load, double[] keep, Spread spread) {
     private static final double[] NOTHING = {};
 
     /** Where the uncertainty of a factor comes from. */
@@ -26,26 +26,35 @@ record Factor(double gain, double falseAlarm, double times, double[] load, doubl
         record Fixed() implements Spread {}
     }
 
-    static Factor ofCurve(String kind, Curve curve, double times, double[] load) {
+    static Factor ofCurve(String kind, Curve curve, double times, Load load) {
         return new Factor(curve.gain(), curve.falseAlarm(), times, load, NOTHING, new Spread.OfKind(kind));
     }
 
     static Factor ofSites(double falseAlarm, double[] keep, Spread spread) {
-        return new Factor(0, falseAlarm, 1, NOTHING, keep, spread);
+        return new Factor(0, falseAlarm, 1, Load.NONE, keep, spread);
     }
 
     /** Multiplies the chance of each variant into an array. */
     void multiplyInto(double[] chances, int[] siteOfVariant) {
         double base = base();
-        for (int v = 0; v < chances.length; v++) {
-            double chance = base;
-            if (load.length > 0 && load[v] > 0) {
-                chance *= Math.exp(-gain * load[v]);
+        if (load.isNone()) {
+            for (int v = 0; v < chances.length; v++) {
+                chances[v] *= base;
             }
-            if (keep.length > 0) {
-                chance *= keep[siteOfVariant[v]];
+        } else {
+            double[] different = new double[load.values().length];
+            for (int u = 0; u < different.length; u++) {
+                different[u] = base * Math.exp(-gain * load.values()[u]);
             }
-            chances[v] *= chance;
+            int[] index = load.index();
+            for (int v = 0; v < chances.length; v++) {
+                chances[v] *= different[index[v]];
+            }
+        }
+        if (keep.length > 0) {
+            for (int v = 0; v < chances.length; v++) {
+                chances[v] *= keep[siteOfVariant[v]];
+            }
         }
     }
 

@@ -60,11 +60,24 @@ final class Likelihoods {
         return base[observation];
     }
 
-    /** Chance of the observation under two variants on its side. */
-    double pair(int o, int first, int second) {
-        double above = baseLow[o] == 0 ? 0 : low[o][first] * low[o][second] / baseLow[o];
-        double beyond = baseHigh[o] == 0 ? 0 : high[o][first] * high[o][second] / baseHigh[o];
-        return chance(above, beyond, o);
+    double low(int observation, int variant) {
+        return low[observation][variant];
+    }
+
+    double high(int observation, int variant) {
+        return high[observation][variant];
+    }
+
+    double baseLow(int observation) {
+        return baseLow[observation];
+    }
+
+    double baseHigh(int observation) {
+        return baseHigh[observation];
+    }
+
+    double temper(int observation) {
+        return tempers[observation];
     }
 
     /** Chance under a variant of this result or a more abnormal one. */

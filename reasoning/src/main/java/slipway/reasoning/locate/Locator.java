@@ -49,11 +49,25 @@ public final class Locator {
      * @throws IllegalArgumentException naming contradictory findings
      */
     public Location locate(LocateRequest request) {
+        Solved solved = checked(request);
+        return answered(solved, intervals(solved));
+    }
+
+    /** The same without drawing the coefficients: every interval is the estimate itself. For many cases in a row. */
+    public Location rank(LocateRequest request) {
+        Solved solved = checked(request);
+        Interval[] points = Arrays.stream(solved.chances())
+                .mapToObj(chance -> new Interval(chance, chance))
+                .toArray(Interval[]::new);
+        return answered(solved, points);
+    }
+
+    private Solved checked(LocateRequest request) {
         List<String> contradictions = FindingChecks.contradictions(request.findings(), model.vocabulary());
         if (!contradictions.isEmpty()) {
             throw new IllegalArgumentException(String.join("; ", contradictions));
         }
-        return answered(solved(request));
+        return solved(request);
     }
 
     /** The chances alone, without intervals and basis: what many cases in a row need least time for. */
@@ -63,11 +77,20 @@ public final class Locator {
 
     /** A case with its posterior. */
     Solved solved(LocateRequest request) {
+        return solved(request, true);
+    }
+
+    /** A case with its posterior over single lesions. */
+    Solved solvedSingles(LocateRequest request) {
+        return solved(request, false);
+    }
+
+    private Solved solved(LocateRequest request, boolean withPairs) {
         CaseEvidence evidence = new ObservationReader(model).read(sorted(request.findings()));
         double[] chances = prior.chances(model.sites());
         var engine = new PosteriorEngine(model, chances, request.sides());
         var likelihoods = new Likelihoods(evidence.observations(), model.siteOfVariant());
-        Posterior posterior = engine.posterior(evidence, likelihoods, true);
+        Posterior posterior = engine.posterior(evidence, likelihoods, withPairs);
         double[] humble = humble(posterior.sites(), chances, evidence);
         return new Solved(evidence, chances, engine, likelihoods, posterior, humble);
     }
@@ -109,8 +132,7 @@ public final class Locator {
                                 && finding.result().abnormal());
     }
 
-    private Location answered(Solved solved) {
-        Interval[] intervals = intervals(solved);
+    private Location answered(Solved solved, Interval[] intervals) {
         Basis basis = new Basis(model, solved);
         List<RankedSite> ranked = IntStream.range(0, model.sites().size())
                 .mapToObj(

@@ -17,6 +17,7 @@ final class LostShares {
     private final double irritation;
     private final Map<String, double[]> byTarget = new ConcurrentHashMap<>();
     private final Map<String, double[]> byTerm = new ConcurrentHashMap<>();
+    private final Map<String, Load> byTermAndPower = new ConcurrentHashMap<>();
 
     LostShares(Graph graph, List<LesionSite> sites, List<Variant> variants, double irritation) {
         this.graph = graph;
@@ -35,6 +36,18 @@ final class LostShares {
         Optional<double[]> mean = mean(term.kind(), term.members());
         mean.ifPresent(shares -> byTerm.put(key, shares));
         return mean;
+    }
+
+    /** The shares of a term to the power of a curve. */
+    Optional<Load> find(Term term, double power) {
+        String key = term.kind().key() + " " + term.key() + " " + power;
+        Load known = byTermAndPower.get(key);
+        if (known != null) {
+            return Optional.of(known);
+        }
+        Optional<Load> load = find(term).map(shares -> Load.of(shares).power(power));
+        load.ifPresent(found -> byTermAndPower.put(key, found));
+        return load;
     }
 
     /** The same for any weights; members that are not in the graph of this limb are left out. */

@@ -62,7 +62,7 @@ final class ObservationReader {
         if (term.how() == How.REST) {
             return sweeping(finding, term, separately);
         }
-        return model.lost().find(term).map(lost -> cut(finding, lost)).map(cut -> outlined(cut, term, separately));
+        return model.lost().find(term).map(lost -> cut(finding, term)).map(cut -> outlined(cut, term, separately));
     }
 
     /** Whoever names an abnormal territory says that the loss stops at its outline: the areas outside are softly normal. */
@@ -84,7 +84,7 @@ final class ObservationReader {
         return normalFactor(finding, outside).map(cut::and).orElse(cut);
     }
 
-    private Observation cut(Finding finding, double[] lost) {
+    private Observation cut(Finding finding, Term lost) {
         return switch (finding.kind()) {
             case STRENGTH -> strength(finding, lost);
             case REFLEX -> reflex(finding, lost);
@@ -92,7 +92,7 @@ final class ObservationReader {
         };
     }
 
-    private Observation strength(Finding finding, double[] lost) {
+    private Observation strength(Finding finding, Term lost) {
         if (finding.result() instanceof Grade grade && grade.value() < 5) {
             boolean half = Math.abs(grade.value() - Math.floor(grade.value()) - 0.5) < 1e-9;
             int low = (int) (half ? Math.floor(grade.value()) : Math.min(4, Math.round(grade.value())));
@@ -107,7 +107,7 @@ final class ObservationReader {
         return finding.result().abnormal() ? Observation.below(finding, full, 1) : Observation.above(finding, full, 1);
     }
 
-    private Observation reflex(Finding finding, double[] lost) {
+    private Observation reflex(Finding finding, Term lost) {
         Factor notBrisk = notBrisk();
         if (finding.result() == Word.INCREASED) {
             return Observation.below(finding, List.of(notBrisk), 1);
@@ -134,7 +134,7 @@ final class ObservationReader {
     }
 
     /** Reports write "reduced" for any loss of feeling; only a stated absence says more. */
-    private Observation feeling(Finding finding, double[] lost) {
+    private Observation feeling(Finding finding, Term lost) {
         if (finding.result() == Word.ABSENT) {
             return Observation.below(finding, List.of(factor("sensation.absent", lost)), 1);
         }
@@ -150,11 +150,19 @@ final class ObservationReader {
                 left.put(member, weight);
             }
         });
+        if (left.isEmpty()) {
+            return Optional.empty();
+        }
         if (finding.result().abnormal()) {
             var members = new HashMap<String, Double>();
             left.forEach((member, weight) ->
                     member.members().forEach((target, share) -> members.merge(target, weight * share, Double::sum)));
-            return model.lost().mean(finding.kind(), members).map(lost -> cut(finding, lost));
+            var mixed = new Term(
+                    finding.kind(),
+                    term.key() + members.keySet().stream().sorted().toList(),
+                    How.MEAN,
+                    normalised(members));
+            return model.lost().find(mixed).map(lost -> cut(finding, mixed));
         }
         return sweepingNormal(finding, left);
     }
@@ -185,7 +193,7 @@ final class ObservationReader {
         if (times == 0) {
             return Optional.empty();
         }
-        return Optional.of(Factor.ofCurve(finding.kind().key(), curve, times, load));
+        return Optional.of(Factor.ofCurve(finding.kind().key(), curve, times, Load.of(load)));
     }
 
     /** The targets that were tested by name, on the side of the finding. */
@@ -276,11 +284,17 @@ final class ObservationReader {
         return any ? Optional.of(Factor.ofSites(falsePositive, keep, spread)) : Optional.empty();
     }
 
-    private Factor factor(String cut, double[] lost) {
+    private Factor factor(String cut, Term lost) {
         Curve curve = model.coefficients().curve(cut);
-        double[] load = curve.power() == 1
-                ? lost
-                : Arrays.stream(lost).map(f -> Math.pow(f, curve.power())).toArray();
+        Load load = model.lost().find(lost, curve.power()).orElseThrow();
         return Factor.ofCurve(cut.substring(0, cut.indexOf('.')), curve, 1, load);
+    }
+
+    private static Map<String, Double> normalised(Map<String, Double> weights) {
+        double total =
+                weights.values().stream().mapToDouble(Double::doubleValue).sum();
+        var normalised = new HashMap<String, Double>();
+        weights.forEach((name, weight) -> normalised.put(name, weight / total));
+        return normalised;
     }
 }

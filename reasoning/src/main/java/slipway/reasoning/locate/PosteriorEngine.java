@@ -100,58 +100,50 @@ final class PosteriorEngine {
 
     private List<WeighedPair> pairs(
             CaseEvidence evidence, Likelihoods likelihoods, Map<Side, SideLog> logs, double pairPrior) {
-        double normaliser = pairNormaliser();
         var pairs = new ArrayList<WeighedPair>();
+        double[] weights = pairVariants.stream()
+                .mapToDouble(v -> prior[model.variants().get(v).site()]
+                        * model.variants().get(v).weight())
+                .toArray();
+        double normaliser = pairNormaliser(weights);
         for (Side side : sides) {
-            int[] own = observationsOf(evidence, side);
-            SideLog log = get(logs, side);
             double constant = Math.log(pairPrior / normaliser / sides.size())
                     + get(logs, side.opposite()).base();
-            for (int i = 0; i < pairVariants.size(); i++) {
-                int first = pairVariants.get(i);
-                for (int j = i + 1; j < pairVariants.size(); j++) {
-                    int second = pairVariants.get(j);
-                    if (model.siteOfVariant()[first] != model.siteOfVariant()[second]) {
-                        double sum = constant + log.pair(first, second) + pairLog(likelihoods, own, first, second);
-                        pairs.add(new WeighedPair(side, first, second, sum + Math.log(pairWeight(first, second))));
-                    }
+            pairs.addAll(pairs(
+                    side,
+                    constant,
+                    weights,
+                    new PairTable(likelihoods, observationsOf(evidence, side), pairVariants, get(logs, side))));
+        }
+        return pairs;
+    }
+
+    private List<WeighedPair> pairs(Side side, double constant, double[] weights, PairTable table) {
+        var pairs = new ArrayList<WeighedPair>();
+        for (int i = 0; i < weights.length; i++) {
+            int first = pairVariants.get(i);
+            for (int j = i + 1; j < weights.length; j++) {
+                int second = pairVariants.get(j);
+                int site = model.siteOfVariant()[second];
+                if (model.siteOfVariant()[first] != site) {
+                    double sum =
+                            constant + table.log(i, j, model.siteOfVariant()[first], site, weights[i] * weights[j]);
+                    pairs.add(new WeighedPair(side, first, second, sum));
                 }
             }
         }
         return pairs;
     }
 
-    private double pairWeight(int first, int second) {
-        Variant one = model.variants().get(first);
-        Variant two = model.variants().get(second);
-        return prior[one.site()] * one.weight() * prior[two.site()] * two.weight();
-    }
-
-    private double pairNormaliser() {
+    private double pairNormaliser(double[] weights) {
         double total = 0;
-        for (int i = 0; i < pairVariants.size(); i++) {
-            for (int j = i + 1; j < pairVariants.size(); j++) {
-                int first = pairVariants.get(i);
-                int second = pairVariants.get(j);
-                if (model.siteOfVariant()[first] != model.siteOfVariant()[second]) {
-                    total += pairWeight(first, second);
-                }
+        for (int i = 0; i < weights.length; i++) {
+            int site = model.siteOfVariant()[pairVariants.get(i)];
+            for (int j = i + 1; j < weights.length; j++) {
+                total += model.siteOfVariant()[pairVariants.get(j)] == site ? 0 : weights[i] * weights[j];
             }
         }
         return total;
-    }
-
-    private static double pairLog(Likelihoods likelihoods, int[] observations, int first, int second) {
-        double log = 0;
-        double product = 1;
-        for (int k = 0; k < observations.length; k++) {
-            product *= likelihoods.pair(observations[k], first, second);
-            if ((k & 31) == 31) {
-                log += Math.log(product);
-                product = 1;
-            }
-        }
-        return log + Math.log(product);
     }
 
     private Posterior normalised(double[][] singles, List<WeighedPair> pairs) {

@@ -1,5 +1,6 @@
 package slipway.reasoning.locate;
 
+import java.util.List;
 import slipway.mechanics.body.Side;
 
 /** Log chances of everything found on one side: under each variant there, and without a lesion there. */
@@ -68,11 +69,16 @@ final class SideLog {
         return base;
     }
 
-    /** The part of the neural tests for two lesions; the findings are the caller's. */
-    double pair(int first, int second) {
-        LesionSite one = model.sites().get(model.siteOfVariant()[first]);
-        LesionSite two = model.sites().get(model.siteOfVariant()[second]);
-        return Math.log(posterior.at(one, two)) + Math.log(anterior.at(one, two));
+    /** Chances of the neural tests for two lesions, by site. */
+    double[][] pairs() {
+        List<LesionSite> sites = model.sites();
+        double[][] pairs = new double[sites.size()][sites.size()];
+        for (int i = 0; i < pairs.length; i++) {
+            for (int j = 0; j < pairs.length; j++) {
+                pairs[i][j] = posterior.at(sites.get(i), sites.get(j)) * anterior.at(sites.get(i), sites.get(j));
+            }
+        }
+        return pairs;
     }
 
     LatentChances latent(Latent.Nerve nerve) {

@@ -21,9 +21,11 @@ final class SymptomReader {
             return Optional.empty();
         }
         LocateCoefficients numbers = model.coefficients();
-        double[] lost = model.lost().mean(finding.kind(), term.members()).orElse(new double[0]);
+        // Symptom terms may be those of skin areas; what is lost is counted as a complaint all the same.
+        var complaint = new Term(finding.kind(), term.key(), term.how(), term.members());
+        Load lost = model.lost().find(complaint, 1).orElse(Load.NONE);
         double[] keep = keep(term, finding.result() == Word.PAIN ? 1 : numbers.value("symptom.numb.referred"));
-        if (lost.length == 0 && keep.length == 0) {
+        if (lost.isNone() && keep.length == 0) {
             return Optional.empty();
         }
         var curve = new Curve(numbers.value("symptom.gain"), 1, numbers.value("symptom.background"));

@@ -47,6 +47,22 @@ class VocabularyTest {
     }
 
     @Test
+    void understandsOlderNamesSuffixesAndPlacesInsideLongerNames() {
+        assertThat(key(FindingKind.STRENGTH, "peroneus_longus")).isEqualTo("fibularis_longus");
+        assertThat(key(FindingKind.STRENGTH, "hip abductor strength")).isEqualTo("hip_abductors");
+        assertThat(key(FindingKind.REFLEX, "ankle_reflex")).isEqualTo("achilles");
+        assertThat(key(FindingKind.PROVOCATION, "tinel_posterior_tibial_nerve_at_ankle"))
+                .isEqualTo("tinel_tibial_nerve");
+        assertThat(ResultReader.read(FindingKind.STRENGTH, "3-4")).contains(new Grade(3.5));
+        assertThat(ResultReader.read(FindingKind.STRENGTH, "4-3")).isEmpty();
+        assertThat(ResultReader.read(FindingKind.REFLEX, "1+")).contains(Word.REDUCED);
+    }
+
+    private String key(FindingKind kind, String word) {
+        return vocabulary.find(kind, word).orElseThrow().key();
+    }
+
+    @Test
     void namesTheNearestWordForAMisspeltOne() {
         assertThat(vocabulary.nearest(FindingKind.STRENGTH, "tibialis anteror")).contains("tibialis_anterior");
         assertThat(vocabulary.nearest(FindingKind.STRENGTH, "zzzzzzzzz")).isEmpty();
