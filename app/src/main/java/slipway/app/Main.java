@@ -14,7 +14,9 @@ import slipway.app.nerve.CalibrateCommand;
 import slipway.app.nerve.PostureCommand;
 import slipway.app.nerve.PredictCommand;
 import slipway.app.nerve.ValidateCommand;
+import slipway.app.plan.CompareCommand;
 import slipway.app.plan.PlanCommand;
+import slipway.app.plan.WhatIfCommand;
 import slipway.app.schema.SchemaCommand;
 
 /** The command line of Slipway. */
@@ -24,6 +26,8 @@ import slipway.app.schema.SchemaCommand;
         sortOptions = false,
         subcommands = {
             PlanCommand.class,
+            WhatIfCommand.class,
+            CompareCommand.class,
             ScreenCommand.class,
             LocateCommand.class,
             ExercisesCommand.class,

@@ -69,7 +69,7 @@ final class NeuralMapping {
     }
 
     /** The test by name, with the joints that were not where it usually starts: two raises may differ in the ankle. */
-    private static String name(TestEntry entry) {
+    static String name(TestEntry entry) {
         var differs = new ArrayList<String>();
         for (Joint joint : Joint.values()) {
             double angleDeg = entry.start().angleDeg(joint);

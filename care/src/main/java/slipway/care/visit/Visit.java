@@ -47,7 +47,8 @@ public final class Visit {
         return new VisitPlan(file, screening, sites, stamp, result, exercises, unload(file));
     }
 
-    private static NerveModel nerve(CaseFile file) {
+    /** The nerve model of this person's body. */
+    static NerveModel nerve(CaseFile file) {
         var person = new Person(file.patient().statureCm() / CM_PER_M);
         return new PathwayModel(person, FittedParameters.bundled().standardDraws());
     }

@@ -3,10 +3,13 @@ package slipway.care.visit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import slipway.care.casefile.CaseFile;
 import slipway.care.casefile.SiteWeight;
 import slipway.exercises.exercise.Exercise;
 import slipway.exercises.unload.Advice;
+import slipway.mechanics.pathway.PathwayModel;
 import slipway.reasoning.dose.DosedExercise;
 import slipway.reasoning.plan.ModelStamp;
 import slipway.reasoning.plan.PlanResult;
@@ -46,7 +49,20 @@ public record VisitPlan(
     public List<String> cautions() {
         List<String> cautions =
                 result.map(found -> found.plan().cautions()).orElseGet(() -> Planner.cautionsWhenStopped(screening));
-        return cautions.stream().distinct().toList();
+        return Stream.concat(cautions.stream(), leftOut().stream()).distinct().toList();
+    }
+
+    /** Joints of the tests and the exercises that the nerve model leaves out, in a sentence; empty if there are none. */
+    private Optional<String> leftOut() {
+        var joints = new TreeSet<String>();
+        if (!stopped()) {
+            file.examination().tests().forEach(test -> joints.addAll(PathwayModel.notModelled(test.reached())));
+            given().forEach(dosed -> joints.addAll(PathwayModel.notModelled(dosed.range().end())));
+        }
+        return joints.isEmpty()
+                ? Optional.empty()
+                : Optional.of("The nerve model leaves out %s: what these joints do to the nerve is not in the numbers."
+                        .formatted(String.join(", ", joints)));
     }
 
     /** The text of an exercise of this plan. */

@@ -30,6 +30,7 @@ public final class PlanJson {
     private static void addPlan(ObjectNode root, VisitPlan visit, PlanResult result) {
         ObjectNode plan = MAPPER.valueToTree(result.plan());
         root.setAll(plan);
+        root.set("cautions", MAPPER.valueToTree(visit.cautions()));
         ((ObjectNode) root.path("plan"))
                 .set("notes", MAPPER.valueToTree(result.dose().notes()));
         for (JsonNode site : root.path("sites")) {
