@@ -21,7 +21,8 @@ public final class DumpProblem {
         try (PrintWriter out = new PrintWriter(Files.newBufferedWriter(Path.of(args[0])))) {
             out.println(nodes + " " + lanes + " " + steps);
             for (int i = 0; i < nodes; i++) {
-                out.println(problem.tree().parent(i) + " " + (i == 0 ? 1 : problem.tree().edgeLengthM(i)));
+                out.println(problem.tree().parent(i) + " "
+                        + (i == 0 ? 1 : problem.tree().edgeLengthM(i)));
             }
             for (double[][] rows : new double[][][] {
                 problem.tissue().axialStiffness(), problem.tissue().holdPerM(), problem.bedElongation(), slides

@@ -31,7 +31,7 @@ import slipway.mechanics.nerve.Tract;
                     + " \"hip 60 knee 0 ankle 10 other-hip 30\"; or the name of a position (lying, slump, sitting ...),"
                     + " which may be followed by joints that differ: \"slump knee 30\".",
             "",
-            "Values are changes from the posture of --from; median and 90 % interval over all draws of the model."
+            "Values are changes from the posture of --from; median and 90 %% interval over all draws of the model."
         })
 public final class PostureCommand implements Callable<Integer> {
     private static final double CM_PER_M = 100;

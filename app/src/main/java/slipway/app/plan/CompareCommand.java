@@ -61,7 +61,8 @@ public final class CompareCommand implements Callable<Integer> {
     private void print(Comparison comparison) {
         PrintWriter out = spec.commandLine().getOut();
         out.printf("at the %s%n%n", comparison.site());
-        out.printf("%-28s %-24s %-24s %14s %14s%n", "exercise", "glide, mm", "highest load, %", "mm per %", "above limit");
+        out.printf(
+                "%-28s %-24s %-24s %14s %14s%n", "exercise", "glide, mm", "highest load, %", "mm per %", "above limit");
         for (PlannedExercise exercise : comparison.planned()) {
             var effect = exercise.effect();
             out.printf(

@@ -60,7 +60,9 @@ public final class WhatIfCommand implements Callable<Integer> {
                     Locale.ROOT,
                     "%-52s %10s",
                     outcome.what(),
-                    outcome.tolerancePct().map(t -> String.format(Locale.ROOT, "%.1f %%", t)).orElse("-"));
+                    outcome.tolerancePct()
+                            .map(t -> String.format(Locale.ROOT, "%.1f %%", t))
+                            .orElse("-"));
             for (String id : whatIf.exerciseIds()) {
                 Double end = outcome.ends().get(id);
                 out.printf("  %20s", end == null ? "not given" : String.format(Locale.ROOT, "to %.0f deg", end));

@@ -36,8 +36,7 @@ record Variation(String what, CaseFile file) {
         }
         for (double sign : new double[] {1, -1}) {
             double cm = sign * DATA.value("vary-stature-cm");
-            variations.add(new Variation(
-                    String.format(Locale.ROOT, "stature %+.0f cm", cm), withStature(file, cm)));
+            variations.add(new Variation(String.format(Locale.ROOT, "stature %+.0f cm", cm), withStature(file, cm)));
         }
         return variations;
     }
@@ -48,7 +47,8 @@ record Variation(String what, CaseFile file) {
         var joint = test.test().joint();
         if (angleDeg >= joint.lowDeg() && angleDeg <= joint.highDeg()) {
             variations.add(new Variation(
-                    String.format(Locale.ROOT, "%s: onset %+.0f deg", NeuralMapping.name(test), byDeg), withOnset(file, at, angleDeg)));
+                    String.format(Locale.ROOT, "%s: onset %+.0f deg", NeuralMapping.name(test), byDeg),
+                    withOnset(file, at, angleDeg)));
         }
     }
 
@@ -105,8 +105,7 @@ record Variation(String what, CaseFile file) {
 
     private static CaseFile withStature(CaseFile file, double byCm) {
         Patient old = file.patient();
-        var patient =
-                new Patient(old.name(), old.ageYears(), old.sex(), old.statureCm() + byCm, old.massKg());
+        var patient = new Patient(old.name(), old.ageYears(), old.sex(), old.statureCm() + byCm, old.massKg());
         return new CaseFile(
                 file.id(),
                 file.provenance(),

@@ -57,7 +57,8 @@ public record VisitPlan(
         var joints = new TreeSet<String>();
         if (!stopped()) {
             file.examination().tests().forEach(test -> joints.addAll(PathwayModel.notModelled(test.reached())));
-            given().forEach(dosed -> joints.addAll(PathwayModel.notModelled(dosed.range().end())));
+            given().forEach(dosed ->
+                    joints.addAll(PathwayModel.notModelled(dosed.range().end())));
         }
         return joints.isEmpty()
                 ? Optional.empty()

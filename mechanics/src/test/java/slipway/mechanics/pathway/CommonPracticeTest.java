@@ -56,12 +56,15 @@ class CommonPracticeTest {
 
     @Test
     void lyingLoadsLessThanSittingAndSittingLessThanSlumping() {
-        assertThat(shareBelow(load(with("lying", "")), load(with("sitting", "")))).isGreaterThanOrEqualTo(MOST);
-        assertThat(shareBelow(load(with("sitting", "")), load(with("slump", "")))).isGreaterThanOrEqualTo(MOST);
+        assertThat(shareBelow(load(with("lying", "")), load(with("sitting", ""))))
+                .isGreaterThanOrEqualTo(MOST);
+        assertThat(shareBelow(load(with("sitting", "")), load(with("slump", ""))))
+                .isGreaterThanOrEqualTo(MOST);
     }
 
     @Test
     void sittingLoadsLessThanTheLimitOfMostPeopleWithASixtyDegreeRaise() {
-        assertThat(shareBelow(load(with("sitting", "")), load(with("lying", "hip 60")))).isGreaterThanOrEqualTo(MOST);
+        assertThat(shareBelow(load(with("sitting", "")), load(with("lying", "hip 60"))))
+                .isGreaterThanOrEqualTo(MOST);
     }
 }
