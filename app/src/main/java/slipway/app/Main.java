@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import slipway.app.console.Failures;
 import slipway.app.exercises.ExercisesCommand;
+import slipway.app.locate.AnatomyCommand;
 import slipway.app.locate.LocateCommand;
 import slipway.app.locate.ScreenCommand;
 import slipway.app.nerve.CalibrateCommand;
@@ -32,6 +33,7 @@ import slipway.app.schema.SchemaCommand;
             LocateCommand.class,
             ExercisesCommand.class,
             PostureCommand.class,
+            AnatomyCommand.class,
             PredictCommand.class,
             CalibrateCommand.class,
             ValidateCommand.class,

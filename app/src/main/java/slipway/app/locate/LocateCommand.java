@@ -68,6 +68,9 @@ public final class LocateCommand implements Callable<Integer> {
                             + " scoring (flat). Default: scoring for a list, outpatient for one person.")
     private Optional<String> setting = Optional.empty();
 
+    @Option(names = "--quick", description = "For a list: without the intervals, about ten times faster.")
+    private boolean quick;
+
     private final Map<Region, Locator> locators = new EnumMap<>(Region.class);
 
     @Override
@@ -135,7 +138,9 @@ public final class LocateCommand implements Callable<Integer> {
         }
         input.forEach(each -> {
             ScreenedCase screened = ScreenedCase.of(each, screening);
-            Location location = locator(each, prior).rank(new LocateRequest(each.findings(), each.sides()));
+            var request = new LocateRequest(each.findings(), each.sides());
+            Locator locator = locator(each, prior);
+            Location location = quick ? locator.rank(request) : locator.locate(request);
             ObjectNode node = LocationView.json(each.id(), screened.result(), location);
             LocationView.addNotUsed(node, each, screened);
             if (json) {

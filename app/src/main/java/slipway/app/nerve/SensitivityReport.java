@@ -44,7 +44,7 @@ final class SensitivityReport {
         return "### Sensitivity to assumed angles\n\nEach angle that a source does not state, moved by 10° in the"
                 + " direction that changes more. \"held\": the same angle in both postures; \"start\" and \"finish\":"
                 + " one end of a movement. Glide and strain: what a refit would then do to the raise to 60° at the deep"
-                + " gluteal space, to first order.\n\n"
+                + " gluteal space, to first order; nothing for rows that are not fitted.\n\n"
                 + table.text();
     }
 

@@ -74,8 +74,8 @@ final class ValidationPictures {
     private static String facts(ValidationStudy study) {
         var shift = new FactPlot.Panel(
                 "Shift of the limit of a raised leg by dorsiflexion",
-                -16,
-                0,
+                -14,
+                2,
                 LoadFacts.fact("raise-shift-most"),
                 LoadFacts.fact("raise-shift-least"),
                 points(study.facts()::raiseShiftDeg));

@@ -71,7 +71,10 @@ final class CaseReader {
             Optional<FindingKind> kind = FindingKind.findByBlock(key);
             if (kind.isPresent() && value instanceof Mapping block) {
                 blocks.read(kind.get(), kind.get() == FindingKind.STRENGTH ? exact(block) : block, sides);
-            } else if (kind.isPresent() && value instanceof Scalar whole && SWEEPING.containsKey(kind.get())) {
+            } else if (kind.isPresent()
+                    && value instanceof Scalar whole
+                    && !empty(whole)
+                    && SWEEPING.containsKey(kind.get())) {
                 blocks.read(kind.get(), sweeping(kind.get(), whole), sides);
             } else if (!TEXT_KEYS.contains(key) && !empty(value)) {
                 notUsed.add("key %s (%s)".formatted(key, value.place()));

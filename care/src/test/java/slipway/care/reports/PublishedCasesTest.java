@@ -55,6 +55,20 @@ class PublishedCasesTest {
     }
 
     @Test
+    void aBlockMayHoldOneWordAndAnEmptyOneSaysNothing() throws IOException {
+        List<PublishedCase> cases = read("""
+                - id: A
+                  side: left
+                  strength: normal
+                  sensation:
+                """);
+        assertThat(cases.get(0).findings())
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.target()).isEqualTo("all_leg_muscles"));
+        assertThat(cases.get(0).notUsed()).isEmpty();
+    }
+
+    @Test
     void theScreeningMeetsTheArguedLevelOfEachCase() throws IOException {
         Screening screening = Screening.load();
         var misses = new ArrayList<String>();

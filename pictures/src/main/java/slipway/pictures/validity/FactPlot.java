@@ -8,7 +8,7 @@ import slipway.pictures.svg.Words;
 /** How two facts of practice come out as the load is spread from the site over the whole tract; two panels. */
 public final class FactPlot {
     private static final int WIDTH = 760;
-    private static final int HEIGHT = 380;
+    private static final int HEIGHT = 396;
     private static final int TOP = 78;
     private static final int BOTTOM = 306;
 
@@ -41,10 +41,16 @@ public final class FactPlot {
         panel(canvas, right, 436);
         canvas.text(
                 16,
+                HEIGHT - 28,
+                11,
+                Canvas.Anchor.start,
+                "across: share of the mean strain along the tract in the load");
+        canvas.text(
+                16,
                 HEIGHT - 12,
                 11,
                 Canvas.Anchor.start,
-                "line: median, dashed: 90 % of the draws, shaded: what is known of people; across: share of the mean strain along the tract in the load");
+                "line: median; dashed: 90 % of the draws; shaded: what is known of people");
         return canvas.finish();
     }
 

@@ -29,7 +29,7 @@ public final class FoldPlot {
      * @param aim largest |left| aimed at, shown as a band
      */
     public static String svg(String title, double aim, List<Row> rows) {
-        var scale = new Scale(300, 736, -6, 6, List.of(-6.0, -4.0, -2.0, 0.0, 2.0, 4.0, 6.0));
+        var scale = new Scale(330, 736, -6, 6, List.of(-6.0, -4.0, -2.0, 0.0, 2.0, 4.0, 6.0));
         int bottom = TOP + ROW * rows.size() + 4;
         var canvas = new Canvas(new Words("folds", title, words(rows)), WIDTH, bottom + 62);
         canvas.rect(scale.px(-aim), TOP - 8, scale.px(aim) - scale.px(-aim), bottom - TOP + 8.0, Canvas.BAND);

@@ -47,7 +47,7 @@ public final class FormPlot {
             Row row = rows.get(i);
             double y = TOP + ROW * i + ROW / 2.0;
             canvas.text(16, y + 4, 12, Canvas.Anchor.start, row.name());
-            canvas.line(scale.px(0), y, scale.px(largest), y, Canvas.GRID, 1);
+            canvas.line(scale.px(0), y, scale.px(scale.to()), y, Canvas.GRID, 1);
             row.absoluteZ().forEach(z -> canvas.hollowDot(scale.px(z), y, Canvas.SOFT));
             canvas.diamond(scale.px(row.rootMeanSquare()), y);
             canvas.tick(scale.px(row.mean()), y);

@@ -11,7 +11,7 @@ import slipway.reasoning.findings.Term.How;
 /** Several roots named in one word: {@code L4_to_S1_dermatomes}, {@code L5_S1_muscles}. */
 record RootRange(List<String> roots, boolean muscles) {
     private static final List<String> ORDER =
-            List.of("C5", "C6", "C7", "C8", "T1", "T2", "L1", "L2", "L3", "L4", "L5", "S1", "S2", "S3", "S4");
+            List.of("C5", "C6", "C7", "C8", "T1", "T2", "L1", "L2", "L3", "L4", "L5", "S1", "S2", "S3", "S4", "S5");
     private static final Pattern NAME = Pattern.compile(
             "([CTLS]\\d)(?:_?(to|and|through)?_?([CTLS]\\d))?_(dermatomes?|distribution|areas?|skin|muscles?|myotomes?)",
             Pattern.CASE_INSENSITIVE);

@@ -1,6 +1,10 @@
 package slipway.reasoning.locate;
 
+import slipway.reasoning.ReasoningData;
 import slipway.reasoning.findings.Finding;
+import slipway.reasoning.findings.FindingKind;
+import slipway.reasoning.findings.Term;
+import slipway.reasoning.findings.Vocabulary;
 
 /**
  * The result of a neural test. All of them look at one hidden state, whether the nerve is mechanosensitive, and count as
@@ -40,6 +44,16 @@ record Latent(Finding finding, Nerve nerve, boolean positive, Rates rates) {
                         "a rate needs 0 < low <= value <= high < 1, was %s %s %s".formatted(low, value, high));
             }
         }
+    }
+
+    /** Whether a provocation test loads a nerve, rather than a joint or a muscle. */
+    static boolean isNeuralTest(String target) {
+        return Vocabulary.load()
+                .find(FindingKind.PROVOCATION, target)
+                .map(Term::key)
+                .filter(key -> ReasoningData.table("locate/latent-tests.csv").stream()
+                        .anyMatch(row -> row.get("test").equals(key)))
+                .isPresent();
     }
 
     double chance(boolean sensitive) {

@@ -41,12 +41,11 @@ final class VerdictWriter {
         RankedSite second = ranked.get(1);
         RankedSite third = ranked.get(2);
         if (enough) {
-            return "Most likely: %s (%s, range %s to %s); next %s (%s)."
+            return "Most likely: %s (%s%s); next %s (%s)."
                     .formatted(
                             first.site().label(),
                             percent(first.probability()),
-                            percent(first.interval().low()),
-                            percent(first.interval().high()),
+                            range(first.interval()),
                             second.site().label(),
                             percent(second.probability()));
         }
@@ -84,6 +83,13 @@ final class VerdictWriter {
     private boolean fibularWorse(Variant variant) {
         List<String> nodes = model.sites().get(variant.site()).nodes();
         return variant.hit().getOrDefault(nodes.get(0), 0.0) > variant.hit().getOrDefault(nodes.get(1), 0.0);
+    }
+
+    /** The range in words; nothing if the coefficients were not drawn. */
+    private static String range(Location.Interval interval) {
+        return interval.low() == interval.high()
+                ? ""
+                : ", range %s to %s".formatted(percent(interval.low()), percent(interval.high()));
     }
 
     private static String percent(double probability) {
