@@ -10,6 +10,7 @@ import org.apache.commons.csv.CSVRecord;
 import slipway.mechanics.body.Side;
 import slipway.reasoning.findings.Finding;
 import slipway.reasoning.findings.FindingKind;
+import slipway.reasoning.findings.Pressed;
 import slipway.reasoning.findings.Result.Word;
 import slipway.reasoning.findings.Term;
 
@@ -71,12 +72,23 @@ public final class NextTests {
             if (finding.side() == side(solved)) {
                 model.vocabulary()
                         .find(finding.kind(), finding.target())
-                        .ifPresent(term -> tested.add(finding.kind() + " " + term.key()));
+                        .ifPresent(term -> tested.add(same(finding.kind(), term.key())));
             }
         }
         return items.stream()
-                .filter(item -> !tested.contains(item.kind() + " " + key(item)))
+                .filter(item -> !tested.contains(same(item.kind(), key(item))))
                 .toList();
+    }
+
+    /** Tests that say the same: two names of one place tapped are one test. */
+    private String same(FindingKind kind, String key) {
+        String what = kind == FindingKind.PROVOCATION
+                ? Pressed.parse(key)
+                        .map(pressed ->
+                                pressed.tapped() + " " + model.vocabulary().listSitesAt(pressed.place()))
+                        .orElse(key)
+                : key;
+        return kind + " " + what;
     }
 
     private String key(Item item) {

@@ -11,6 +11,7 @@ import slipway.mechanics.body.Side;
 import slipway.reasoning.findings.Finding;
 import slipway.reasoning.findings.FindingKind;
 import slipway.reasoning.findings.Result.Grade;
+import slipway.reasoning.findings.Result.Word;
 import slipway.reasoning.screening.Region;
 
 class NextTestsTest {
@@ -47,6 +48,18 @@ class NextTestsTest {
         Locator.Solved solved = locator.solvedSingles(new LocateRequest(findings, footDrop.sides()));
         int site = locator.model().findSite(predicted.site()).orElseThrow();
         assertThat(solved.chances()[site]).isCloseTo(predicted.after(), within(ROUNDING));
+    }
+
+    @Test
+    void aPlaceThatWasTappedUnderAnotherNameIsNotProposedAgain() {
+        var findings = List.of(
+                footDrop.findings().get(0),
+                Finding.of(FindingKind.PROVOCATION, "tinel_fibular_head", Side.RIGHT, Word.NEGATIVE));
+        var everything = new ExamLimits(false, false, 0, false, Set.of());
+        assertThat(next.advise(new LocateRequest(findings, footDrop.sides()), everything)
+                        .withheld())
+                .noneMatch(text -> text.startsWith("tinel_fibular_neck"))
+                .anyMatch(text -> text.startsWith("tinel_tarsal_tunnel"));
     }
 
     @Test
