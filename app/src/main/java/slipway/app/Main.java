@@ -12,6 +12,7 @@ import slipway.app.locate.AnatomyCommand;
 import slipway.app.locate.LocateCommand;
 import slipway.app.locate.ScreenCommand;
 import slipway.app.nerve.CalibrateCommand;
+import slipway.app.nerve.MotionCommand;
 import slipway.app.nerve.PostureCommand;
 import slipway.app.nerve.PredictCommand;
 import slipway.app.nerve.ValidateCommand;
@@ -33,6 +34,7 @@ import slipway.app.schema.SchemaCommand;
             LocateCommand.class,
             ExercisesCommand.class,
             PostureCommand.class,
+            MotionCommand.class,
             AnatomyCommand.class,
             PredictCommand.class,
             CalibrateCommand.class,

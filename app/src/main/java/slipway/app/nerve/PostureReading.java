@@ -96,7 +96,7 @@ record PostureReading(
         return shared || fibular || site.tract() == tract;
     }
 
-    private static double[] difference(double[] end, double[] start, double factor) {
+    static double[] difference(double[] end, double[] start, double factor) {
         double[] difference = new double[end.length];
         for (int d = 0; d < difference.length; d++) {
             difference[d] = factor * (end[d] - start[d]);
@@ -104,7 +104,7 @@ record PostureReading(
         return difference;
     }
 
-    private static double[] mixed(double[] local, double[] mean) {
+    static double[] mixed(double[] local, double[] mean) {
         double spread = spreadShown();
         double[] mixed = new double[local.length];
         for (int d = 0; d < mixed.length; d++) {

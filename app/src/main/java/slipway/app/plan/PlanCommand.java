@@ -33,7 +33,7 @@ import slipway.exercises.exercise.Language;
                     + " that is, and for each exercise the range, the dose, the glide and the highest load at the"
                     + " suspected place against the tolerance.",
             "",
-            "With --out it writes plan.json, plan.txt and the sheets for home (sheet-en-a4.pdf, sheet-en-letter.pdf,"
+            "With --out it writes plan.json, plan.txt, load-ruler.svg and the sheets for home (sheet-en-a4.pdf, sheet-en-letter.pdf,"
                     + " and those in the person's language), or letter.pdf and letter.txt when the screening asks for a"
                     + " referral. Files that are there are replaced only whole.",
             "",

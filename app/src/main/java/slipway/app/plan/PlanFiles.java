@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import slipway.care.figure.LoadRulers;
 import slipway.care.visit.VisitPlan;
 import slipway.documents.letter.LetterPrinter;
 import slipway.documents.pdf.Paper;
@@ -20,10 +21,14 @@ import slipway.documents.visit.PlanJson;
 import slipway.documents.visit.PlanText;
 import slipway.documents.visit.SheetOfVisit;
 import slipway.exercises.exercise.Language;
+import slipway.pictures.look.Palette;
+import slipway.pictures.ruler.LoadRuler;
 
 /** The files that a plan comes out as. */
 final class PlanFiles {
     private static final String VERSION_OF_A_FIRST_SHEET = "1";
+
+    private static final int RULER_WIDTH = 760;
 
     private PlanFiles() {}
 
@@ -32,6 +37,8 @@ final class PlanFiles {
         var files = new LinkedHashMap<Path, byte[]>();
         files.put(folder.resolve("plan.json"), utf8(PlanJson.of(visit)));
         files.put(folder.resolve("plan.txt"), utf8(PlanText.of(visit)));
+        LoadRulers.of(visit).ifPresent(scale -> files.put(
+                folder.resolve("load-ruler.svg"), utf8(LoadRuler.svg(scale, Palette.PAPER, RULER_WIDTH, "load"))));
         var engine = new PdfEngine();
         if (LetterOfVisit.needed(visit)) {
             var letter = LetterOfVisit.of(visit, Language.EN, today);

@@ -15,6 +15,7 @@ import slipway.reasoning.plan.ModelStamp;
 import slipway.reasoning.plan.PlanResult;
 import slipway.reasoning.plan.Planner;
 import slipway.reasoning.screening.ScreeningResult;
+import slipway.reasoning.tolerance.NeuralFindings;
 
 /**
  * What a visit comes to.
@@ -73,6 +74,11 @@ public record VisitPlan(
             throw new IllegalArgumentException("the plan has no exercise " + id);
         }
         return exercise;
+    }
+
+    /** What the examination says about the tolerance, as the estimate got it. */
+    public NeuralFindings neural() {
+        return NeuralMapping.of(file, sites);
     }
 
     /** Whether the screening stops every plan: emergency, urgent or a question left open. */

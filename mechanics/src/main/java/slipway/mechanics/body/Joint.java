@@ -1,5 +1,7 @@
 package slipway.mechanics.body;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.Optional;
 import org.apache.commons.csv.CSVRecord;
@@ -24,6 +26,8 @@ public enum Joint {
     ELBOW("elbow", true),
     WRIST("wrist", true),
     WRIST_DEVIATION("wrist-deviation", true);
+
+    private static final int SHOWN_DECIMALS = 6;
 
     private final String key;
     private final boolean paired;
@@ -76,11 +80,13 @@ public enum Joint {
         return angleDeg;
     }
 
-    /** A number without a needless decimal part: 40 rather than 40.0. */
+    /** A number as people write it: 40 rather than 40.0, and no more decimals than an angle has. */
     static String trimmed(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e9
-                ? Long.toString((long) value)
-                : Double.toString(value);
+        if (!Double.isFinite(value)) {
+            return Double.toString(value);
+        }
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(SHOWN_DECIMALS, RoundingMode.HALF_EVEN);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
     private record Limits(String positive, double lowDeg, double highDeg) {

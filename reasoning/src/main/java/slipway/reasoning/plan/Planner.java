@@ -46,7 +46,7 @@ public final class Planner {
                 exercises,
                 cautions(request, tolerance, dose),
                 request.model());
-        return new PlanResult(plan, dose);
+        return new PlanResult(plan, dose, tolerance);
     }
 
     /** What goes with a case whose screening stops the plan: the cautions that always hold and what the screening found. */
