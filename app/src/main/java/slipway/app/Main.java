@@ -16,6 +16,9 @@ import slipway.app.nerve.MotionCommand;
 import slipway.app.nerve.PostureCommand;
 import slipway.app.nerve.PredictCommand;
 import slipway.app.nerve.ValidateCommand;
+import slipway.app.papers.FigureCommand;
+import slipway.app.papers.GuideCommand;
+import slipway.app.papers.SheetCommand;
 import slipway.app.plan.CompareCommand;
 import slipway.app.plan.PlanCommand;
 import slipway.app.plan.WhatIfCommand;
@@ -28,11 +31,14 @@ import slipway.app.schema.SchemaCommand;
         sortOptions = false,
         subcommands = {
             PlanCommand.class,
+            SheetCommand.class,
+            GuideCommand.class,
             WhatIfCommand.class,
             CompareCommand.class,
             ScreenCommand.class,
             LocateCommand.class,
             ExercisesCommand.class,
+            FigureCommand.class,
             PostureCommand.class,
             MotionCommand.class,
             AnatomyCommand.class,

@@ -1,6 +1,7 @@
 package slipway.care.figure;
 
 import java.util.EnumSet;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import slipway.exercises.exercise.Exercise;
@@ -20,6 +21,11 @@ public final class ExerciseFigures {
     public static FigureScene still(Exercise exercise, Posture posture, Side side) {
         KeyPose first = exercise.movement().poses().get(0);
         return scene(exercise, new Pose(exercise.setting().support(), posture, first.arms()), side);
+    }
+
+    /** The exercise in one of its key poses, with the angles shown in pictures. */
+    public static FigureScene pose(Exercise exercise, KeyPose pose, Side side) {
+        return scene(exercise, new Pose(exercise.setting().support(), pose.posture(Map.of()), pose.arms()), side);
     }
 
     /** The exercise at the end of its movement, with its start as a ghost and an arrow from there. */

@@ -24,7 +24,7 @@ public enum BodyPart {
     }
 
     /** Ending of the message keys. */
-    String key() {
+    public String key() {
         return key;
     }
 }

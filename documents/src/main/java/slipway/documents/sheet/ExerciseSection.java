@@ -80,27 +80,9 @@ final class ExerciseSection {
 
     private void dose(Tag box, String headingKey, Dose dose) {
         box.line("h3", "", words.get(headingKey));
-        List<String> lines = lines(dose);
+        List<String> lines = DoseLines.of(dose, words);
         box.line("p", "much", lines.get(0));
         lines.stream().skip(1).forEach(line -> box.line("p", "", line));
-    }
-
-    private List<String> lines(Dose dose) {
-        var lines = new ArrayList<String>();
-        if (dose instanceof Dose.Repeated repeated) {
-            lines.add(words.counted("dose.repetitions", repeated.repetitions()));
-            if (repeated.sets() > 1) {
-                lines.add(words.get("dose.sets", repeated.sets()));
-            }
-            lines.add(words.counted("dose.pace", repeated.secondsEachWay()));
-        } else if (dose instanceof Dose.Held held) {
-            lines.add(words.counted("dose.repetitions", held.repetitions()));
-            lines.add(words.counted("dose.hold", held.holdSeconds()));
-        } else if (dose instanceof Dose.Lasting lasting) {
-            lines.add(words.counted("dose.minutes", lasting.minutes()));
-        }
-        lines.add(words.counted("dose.sessions", dose.sessionsPerDay()));
-        return lines;
     }
 
     private void feelings(Tag box) {

@@ -20,6 +20,8 @@ record PictureLayout(boolean beside, double widthMm, double heightMm) {
                 : List.of(
                         new PictureLayout(false, acrossMm, 42),
                         new PictureLayout(false, acrossMm, 32),
-                        new PictureLayout(false, acrossMm, 22));
+                        new PictureLayout(false, acrossMm, 22),
+                        // Large type on the shorter paper: an exercise with long texts fits only in columns.
+                        new PictureLayout(true, besideMm, 26));
     }
 }

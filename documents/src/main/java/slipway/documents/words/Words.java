@@ -65,15 +65,25 @@ public final class Words {
     }
 
     /**
+     * The text of a key with its places left open, for whoever fills them elsewhere.
+     *
+     * @throws MissingResourceException if the key has no text
+     */
+    public String open(String key) {
+        String text = texts.getProperty(key);
+        if (text == null) {
+            throw new MissingResourceException("no text for " + key + " in " + file, file, key);
+        }
+        return text;
+    }
+
+    /**
      * The text of a key with its places filled in.
      *
      * @throws MissingResourceException if the key has no text
      */
     public String get(String key, Object... values) {
-        String text = texts.getProperty(key);
-        if (text == null) {
-            throw new MissingResourceException("no text for " + key + " in " + file, file, key);
-        }
+        String text = open(key);
         // One pass from left to right, so that a value that itself reads {1} stays as it is.
         var filled = new StringBuilder();
         int from = 0;

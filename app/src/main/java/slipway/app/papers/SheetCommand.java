@@ -1,0 +1,56 @@
+package slipway.app.papers;
+
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import slipway.documents.pdf.Paper;
+import slipway.documents.pdf.PdfEngine;
+import slipway.documents.sheet.HomeSheetPrinter;
+import slipway.documents.sheet.SheetFormat;
+import slipway.documents.visit.SheetOfVisit;
+
+/** {@code slipway sheet}: the sheet for home. */
+@Command(
+        name = "sheet",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = {
+            "Writes the sheet for home as a tagged PDF: what to change in the day, the exercises with pictures, doses"
+                    + " and stop rules, the emergency box, and a diary for two weeks.",
+            "",
+            "Try each exercise in the room first. If the screening stops the plan, or no exercise can be given, nothing"
+                    + " is written and the exit status is 3."
+        })
+public final class SheetCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Mixin
+    private TakeHome home = new TakeHome();
+
+    @Option(names = "--paper", description = "a4 or letter; default ${DEFAULT-VALUE}.", defaultValue = "a4")
+    private Paper paper = Paper.A4;
+
+    @Option(
+            names = "--type",
+            description = "Size of type: normal (12 points) or large (16 points); default ${DEFAULT-VALUE}.",
+            defaultValue = "normal")
+    private SheetFormat.Type type = SheetFormat.Type.NORMAL;
+
+    @Override
+    public Integer call() {
+        return home.write(spec.commandLine().getErr(), (visit, language, day) -> {
+            var sheet = SheetOfVisit.of(visit, language, day, TakeHome.FIRST_VERSION);
+            byte[] pdf = new HomeSheetPrinter(new PdfEngine())
+                    .print(sheet, new SheetFormat(paper, type))
+                    .pdf();
+            String large = type == SheetFormat.Type.LARGE ? "-large" : "";
+            return new TakeHome.Made(
+                    "sheet-%s-%s%s.pdf".formatted(language.code(), paper.name().toLowerCase(Locale.ROOT), large), pdf);
+        });
+    }
+}

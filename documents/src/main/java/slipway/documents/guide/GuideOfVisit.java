@@ -1,0 +1,118 @@
+package slipway.documents.guide;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slipway.care.figure.ExerciseFigures;
+import slipway.care.visit.VisitPlan;
+import slipway.documents.sheet.HomeSheet;
+import slipway.documents.visit.SheetOfVisit;
+import slipway.documents.words.Words;
+import slipway.exercises.exercise.Exercise;
+import slipway.exercises.exercise.Instructions;
+import slipway.exercises.exercise.Language;
+import slipway.mechanics.body.Posture;
+import slipway.mechanics.body.Side;
+import slipway.mechanics.motion.Motion;
+import slipway.pictures.figure.Figure;
+import slipway.pictures.look.Look;
+import slipway.reasoning.basis.Coefficients;
+import slipway.reasoning.dose.DosedExercise;
+
+/** The moving guide of a visit. */
+public final class GuideOfVisit {
+    /** Pictures from start to end: between five, a curve through them is told from the real movement by nobody. */
+    private static final int PICTURES = 5;
+
+    private static final Coefficients DATA = Coefficients.load("sheet.csv");
+
+    private final VisitPlan visit;
+    private final Language language;
+    private final Words words;
+
+    private GuideOfVisit(VisitPlan visit, Language language) {
+        this.visit = visit;
+        this.language = language;
+        this.words = Words.beside(GuideOfVisit.class, language);
+    }
+
+    /**
+     * The guide as one HTML page.
+     *
+     * @param given day on which it is given
+     * @param version of the sheet that it goes with
+     * @throws IllegalArgumentException if the plan was stopped or gives no exercise: then there is no guide
+     */
+    public static String html(VisitPlan visit, Language language, LocalDate given, String version) {
+        HomeSheet sheet = SheetOfVisit.of(visit, language, given, version);
+        return new GuidePage(sheet, new GuideOfVisit(visit, language).exercises(sheet)).html();
+    }
+
+    private List<GuideExercise> exercises(HomeSheet sheet) {
+        List<DosedExercise> given = visit.given();
+        if (given.size() != sheet.exercises().size()) {
+            throw new IllegalStateException("the plan gives %d exercises, its sheet has %d"
+                    .formatted(given.size(), sheet.exercises().size()));
+        }
+        var exercises = new ArrayList<GuideExercise>();
+        for (int i = 0; i < given.size(); i++) {
+            exercises.add(exercise(given.get(i), sheet, i));
+        }
+        return exercises;
+    }
+
+    private GuideExercise exercise(DosedExercise dosed, HomeSheet sheet, int index) {
+        Exercise exercise = visit.exercise(dosed.range().candidate().id());
+        Posture start = dosed.range().candidate().start();
+        Posture end = dosed.range().end();
+        Side side = visit.file().episode().side();
+        var text = sheet.exercises().get(index);
+        var motion = new Motion(List.of(new Motion.Key(start, 0), new Motion.Key(end, 1)));
+        List<Figure> way = Figure.along(ExerciseFigures.still(exercise, start, side), motion, PICTURES);
+        Figure last = Figure.of(ExerciseFigures.movement(exercise, start, end, side));
+        // Both pictures in one frame, so that they can stand side by side.
+        var all = new ArrayList<>(way);
+        all.add(last);
+        var frame = Figure.commonBounds(all);
+        var moving = new slipway.pictures.svg.Words(
+                "figure-" + (index + 1), text.name(), text.pictures().startShows());
+        var still = new slipway.pictures.svg.Words(
+                "end-" + (index + 1), text.name(), text.pictures().endShows());
+        return new GuideExercise(
+                text,
+                MovingFigure.of(way.stream()
+                        .map(figure -> figure.svg(Look.paper(), moving, frame))
+                        .toList()),
+                last.svg(Look.paper(), still, frame),
+                cues(exercise),
+                new GuideExercise.Easier(DATA.value("easier-reach"), DATA.value("easier-times")));
+    }
+
+    /** The first sentence of the step that goes to the end, and of the one that comes back after it. */
+    private GuideExercise.Cues cues(Exercise exercise) {
+        var poses = exercise.movement().poses();
+        List<Instructions.Step> steps = exercise.instructions().steps();
+        String far = poses.get(poses.size() - 1).id();
+        int there = leadingTo(far, steps, 0).orElse(steps.size() - 1);
+        Optional<Integer> back = leadingTo(poses.get(0).id(), steps, there + 1);
+        return new GuideExercise.Cues(
+                sentence(steps.get(there)),
+                back.map(steps::get).map(this::sentence).orElse(words.get("cue.back")));
+    }
+
+    private static Optional<Integer> leadingTo(String pose, List<Instructions.Step> steps, int from) {
+        for (int i = from; i < steps.size(); i++) {
+            if (steps.get(i).pose().filter(pose::equals).isPresent()) {
+                return Optional.of(i);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private String sentence(Instructions.Step step) {
+        String text = step.text().in(language);
+        int end = text.indexOf(". ");
+        return end < 0 ? text : text.substring(0, end + 1);
+    }
+}
