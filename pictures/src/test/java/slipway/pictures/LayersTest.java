@@ -23,7 +23,11 @@ class LayersTest {
             .layer("drawing")
             .definedBy("slipway.pictures.drawing")
             .layer("charts")
-            .definedBy("slipway.pictures.chart", "slipway.pictures.ruler", "slipway.pictures.nerve")
+            .definedBy(
+                    "slipway.pictures.chart",
+                    "slipway.pictures.ruler",
+                    "slipway.pictures.nerve",
+                    "slipway.pictures.motion")
             .layer("figure")
             .definedBy("slipway.pictures.figure")
             .whereLayer("figure")

@@ -31,14 +31,23 @@ public final class LoadOverTime {
             throw new IllegalArgumentException("load over time needs two moments, got " + points.size());
         }
         double end = points.get(points.size() - 1).seconds();
-        double low = Math.min(0, points.stream().mapToDouble(Point::lowPct).min().orElse(0));
-        double high = Math.max(0.5, points.stream().mapToDouble(Point::highPct).max().orElse(0));
+        double low =
+                Math.min(0, points.stream().mapToDouble(Point::lowPct).min().orElse(0));
+        double high =
+                Math.max(0.5, points.stream().mapToDouble(Point::highPct).max().orElse(0));
         var time = new Scale(0, Math.max(end, 0.001), LEFT, width - RIGHT);
         var load = new Scale(low, high, HEIGHT - BOTTOM, TOP);
         String ink = palette.ink().hex();
         String soft = palette.soft().hex();
         var svg = new Svg().open("font-family", "sans-serif", "font-size", "13", "fill", ink);
-        svg.element("rect", "width", "" + width, "height", "" + HEIGHT, "fill", palette.paper().hex());
+        svg.element(
+                "rect",
+                "width",
+                "" + width,
+                "height",
+                "" + HEIGHT,
+                "fill",
+                palette.paper().hex());
         svg.text(title, "x", "16", "y", "26", "font-size", "15");
         for (double tick : load.ticks(TICKS)) {
             String y = Svg.number(load.pixel(tick));
@@ -80,13 +89,19 @@ public final class LoadOverTime {
             step(path, time.pixel(point.seconds()), load.pixel(point.highPct()));
         }
         for (int i = points.size() - 1; i >= 0; i--) {
-            step(path, time.pixel(points.get(i).seconds()), load.pixel(points.get(i).lowPct()));
+            step(
+                    path,
+                    time.pixel(points.get(i).seconds()),
+                    load.pixel(points.get(i).lowPct()));
         }
         return path.append('Z').toString();
     }
 
     private static void step(StringBuilder path, double x, double y) {
-        path.append(path.isEmpty() ? 'M' : 'L').append(Svg.number(x)).append(' ').append(Svg.number(y));
+        path.append(path.isEmpty() ? 'M' : 'L')
+                .append(Svg.number(x))
+                .append(' ')
+                .append(Svg.number(y));
     }
 
     private static String words(List<Point> points) {
