@@ -64,7 +64,8 @@ public final class MotionCommand implements Callable<Integer> {
         Motion played = motion(mistakes);
         Optional<Site> place = Site.find(site);
         if (place.isEmpty()) {
-            mistakes.add("unknown site \"%s\" (known: %s)".formatted(site, String.join(", ", Site.all().keySet())));
+            mistakes.add("unknown site \"%s\" (known: %s)"
+                    .formatted(site, String.join(", ", Site.all().keySet())));
         }
         if (!mistakes.isEmpty()) {
             throw new BadInputException("slipway: " + String.join("\nslipway: ", mistakes));
@@ -83,8 +84,9 @@ public final class MotionCommand implements Callable<Integer> {
         }
         String[] parts = motion.split("->", -1);
         if (parts.length < 2) {
-            mistakes.add("\"%s\" is neither an exercise ('slipway exercises' lists them) nor postures with -> between them"
-                    .formatted(motion));
+            mistakes.add(
+                    "\"%s\" is neither an exercise ('slipway exercises' lists them) nor postures with -> between them"
+                            .formatted(motion));
             return Motion.still(Posture.reference());
         }
         var keys = new ArrayList<Motion.Key>();
@@ -117,7 +119,10 @@ public final class MotionCommand implements Callable<Integer> {
     private String svg(MotionReading reading) {
         List<LoadOverTime.Point> points = reading.moments().stream()
                 .map(m -> new LoadOverTime.Point(
-                        m.seconds(), m.loadPct().median(), m.loadPct().low(), m.loadPct().high()))
+                        m.seconds(),
+                        m.loadPct().median(),
+                        m.loadPct().low(),
+                        m.loadPct().high()))
                 .toList();
         return LoadOverTime.svg(motion.strip() + ", " + reading.site().name(), points, Palette.PAPER, WIDTH);
     }

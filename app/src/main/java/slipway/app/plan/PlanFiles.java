@@ -37,8 +37,10 @@ final class PlanFiles {
         var files = new LinkedHashMap<Path, byte[]>();
         files.put(folder.resolve("plan.json"), utf8(PlanJson.of(visit)));
         files.put(folder.resolve("plan.txt"), utf8(PlanText.of(visit)));
-        LoadRulers.of(visit).ifPresent(scale -> files.put(
-                folder.resolve("load-ruler.svg"), utf8(LoadRuler.svg(scale, Palette.PAPER, RULER_WIDTH, "load"))));
+        LoadRulers.of(visit)
+                .ifPresent(scale -> files.put(
+                        folder.resolve("load-ruler.svg"),
+                        utf8(LoadRuler.svg(scale, Palette.PAPER, RULER_WIDTH, "load"))));
         var engine = new PdfEngine();
         if (LetterOfVisit.needed(visit)) {
             var letter = LetterOfVisit.of(visit, Language.EN, today);

@@ -56,7 +56,8 @@ class PlanCommandTest {
     @Test
     void lowIrritabilityGetsThreeGlidesBelowTheTolerance() throws IOException {
         assertThat(plan(EXAMPLES.resolve("low-irritability-stiff.yaml"))).isEqualTo(ExitStatus.OK);
-        assertThat(written()).containsExactly("load-ruler.svg", "plan.json", "plan.txt", "sheet-en-a4.pdf", "sheet-en-letter.pdf");
+        assertThat(written())
+                .containsExactly("load-ruler.svg", "plan.json", "plan.txt", "sheet-en-a4.pdf", "sheet-en-letter.pdf");
         JsonNode plan = json();
         assertThat(plan.path("plan").path("exercises").values().stream()
                         .map(e -> e.path("id").asString()))

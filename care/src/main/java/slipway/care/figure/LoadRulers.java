@@ -19,9 +19,10 @@ public final class LoadRulers {
 
     /** The ruler; empty when the plan is stopped or no modelled place is suspected. */
     public static Optional<LoadScale> of(VisitPlan visit) {
-        return visit.result().flatMap(result -> result.tolerance()
-                .draws()
-                .flatMap(draws -> result.dose().site().map(site -> scale(visit, result, draws, site))));
+        return visit.result()
+                .flatMap(result -> result.tolerance()
+                        .draws()
+                        .flatMap(draws -> result.dose().site().map(site -> scale(visit, result, draws, site))));
     }
 
     private static LoadScale scale(VisitPlan visit, PlanResult result, LoadDraws draws, Site site) {
