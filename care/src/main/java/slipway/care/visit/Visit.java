@@ -13,6 +13,7 @@ import slipway.mechanics.body.Person;
 import slipway.mechanics.nerve.NerveModel;
 import slipway.mechanics.parameters.FittedParameters;
 import slipway.mechanics.pathway.PathwayModel;
+import slipway.reasoning.basis.Coefficients;
 import slipway.reasoning.dose.ExerciseCandidate;
 import slipway.reasoning.plan.ModelStamp;
 import slipway.reasoning.plan.PlanRequest;
@@ -24,6 +25,7 @@ import slipway.reasoning.screening.ScreeningResult;
 /** From a case to a plan. The same case and program give the same plan. */
 public final class Visit {
     private static final double CM_PER_M = 100;
+    private static final Coefficients DATA = Coefficients.load("visit.csv");
 
     private Visit() {}
 
@@ -38,13 +40,15 @@ public final class Visit {
     public static VisitPlan plan(CaseFile file, String version) {
         ScreeningResult screening = Screening.load().evaluate(file.screeningInput());
         ModelStamp stamp = stamp(version);
-        Map<String, Exercise> exercises = ExerciseChoice.of(file);
         boolean stopped = screening.level().blocksPlan();
         List<SiteWeight> sites = stopped ? file.sites() : SiteChoice.of(file);
+        var choice = new ExerciseChoice(file, sites);
+        Map<String, Exercise> exercises = choice.glides();
         Optional<PlanResult> result = stopped
                 ? Optional.empty()
                 : Optional.of(Planner.plan(nerve(file), request(file, screening, sites, exercises, stamp)));
-        return new VisitPlan(file, screening, sites, stamp, result, exercises, unload(file));
+        List<Companion> companions = result.map(found -> companions(choice, found)).orElse(List.of());
+        return new VisitPlan(file, screening, sites, stamp, result, exercises, companions, unload(file));
     }
 
     /** The nerve model of this person's body. */
@@ -66,6 +70,13 @@ public final class Visit {
                 DoseMapping.dose(file),
                 candidates(exercises),
                 stamp);
+    }
+
+    /** None where the plan gives no glide at all: then the person is examined again first. */
+    private static List<Companion> companions(ExerciseChoice choice, PlanResult result) {
+        int given = result.dose().exercises().size();
+        int room = (int) DATA.value("most-exercises") - given;
+        return given == 0 ? List.of() : choice.companions(result.plan().irritability().level(), room);
     }
 
     private static ModelStamp stamp(String version) {

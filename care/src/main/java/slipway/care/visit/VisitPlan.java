@@ -26,6 +26,7 @@ import slipway.reasoning.tolerance.NeuralFindings;
  * @param stamp which model and data made it
  * @param result the plan and the postures behind it; empty if the screening stops every plan
  * @param exercises the exercises that were put before the range design, by id
+ * @param companions exercises that go with the glides, dosed by their own rules
  * @param unload what to change in the day, not counted as exercise
  */
 public record VisitPlan(
@@ -35,9 +36,11 @@ public record VisitPlan(
         ModelStamp stamp,
         Optional<PlanResult> result,
         Map<String, Exercise> exercises,
+        List<Companion> companions,
         List<Advice> unload) {
     public VisitPlan {
         sites = List.copyOf(sites);
+        companions = List.copyOf(companions);
         unload = List.copyOf(unload);
     }
 

@@ -2,12 +2,16 @@ package slipway.documents.visit;
 
 import java.util.Optional;
 import slipway.care.casefile.SiteWeight;
+import slipway.care.visit.Companion;
 import slipway.care.visit.VisitPlan;
+import slipway.exercises.exercise.Dose;
+import slipway.exercises.exercise.Language;
 import slipway.reasoning.plan.PlanResult;
 import slipway.reasoning.plan.ScreeningSummary;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The plan as JSON, in the form of its schema ({@code slipway schema plan}). */
@@ -33,10 +37,29 @@ public final class PlanJson {
         root.set("cautions", MAPPER.valueToTree(visit.cautions()));
         ((ObjectNode) root.path("plan"))
                 .set("notes", MAPPER.valueToTree(result.dose().notes()));
+        ((ObjectNode) root.path("plan")).set("companions", companions(visit));
         for (JsonNode site : root.path("sites")) {
             reasonOf(visit, site.path("site").asString())
                     .ifPresent(reason -> ((ObjectNode) site).put("reason", reason));
         }
+    }
+
+    private static ArrayNode companions(VisitPlan visit) {
+        ArrayNode companions = MAPPER.createArrayNode();
+        for (Companion companion : visit.companions()) {
+            Dose dose = companion.exercise().dose();
+            ObjectNode node = companions.addObject();
+            node.put("id", companion.exercise().id());
+            node.put("title", companion.exercise().name().in(Language.EN));
+            node.put("because", companion.because());
+            node.put("repetitions", dose.repetitions());
+            node.put("sets", dose.sets());
+            node.put("sessionsPerDay", dose.sessionsPerDay());
+            node.put("daysPerWeek", dose.daysPerWeek());
+            dose.minutes().ifPresent(minutes -> node.put("minutes", minutes));
+            node.put("basis", dose.basis());
+        }
+        return companions;
     }
 
     private static void addScreening(ObjectNode root, VisitPlan visit) {

@@ -2,7 +2,11 @@ package slipway.documents.visit;
 
 import java.util.List;
 import java.util.Locale;
+import slipway.care.visit.Companion;
 import slipway.care.visit.VisitPlan;
+import slipway.exercises.exercise.Dose;
+import slipway.exercises.exercise.Exclusion;
+import slipway.exercises.exercise.Exercise;
 import slipway.exercises.exercise.Language;
 import slipway.exercises.unload.Advice;
 import slipway.reasoning.basis.Reason;
@@ -54,6 +58,7 @@ public final class PlanText {
                 plan.irritability().reasons());
         unload();
         exercises(plan.plan().exercises(), result.dose().notes());
+        companions();
         refused(plan.plan().refused());
     }
 
@@ -153,6 +158,34 @@ public final class PlanText {
                                 100 * effect.probabilityAboveLimit()));
         exercise.guards().forEach(this::reason);
         exercise.reasons().forEach(this::reason);
+    }
+
+    private void companions() {
+        if (visit.companions().isEmpty()) {
+            return;
+        }
+        heading("COMPANIONS, dosed by their own rules");
+        for (Companion companion : visit.companions()) {
+            Exercise exercise = companion.exercise();
+            item("%s  [%s]: %s".formatted(exercise.name().in(Language.EN), exercise.id(), companion.because()));
+            item("%s; not with: %s [%s]"
+                    .formatted(dose(exercise.dose()), notFor(exercise), exercise.dose().basis()));
+        }
+    }
+
+    private static String dose(Dose dose) {
+        String amount = dose.minutes().isPresent()
+                ? dose.minutes().getAsInt() + " minutes"
+                : "%d repetitions, %d sets".formatted(dose.repetitions(), dose.sets());
+        return "%s, %d a day, %d days a week".formatted(amount, dose.sessionsPerDay(), dose.daysPerWeek());
+    }
+
+    private static String notFor(Exercise exercise) {
+        List<String> words = exercise.use().notFor().stream()
+                .map(Exclusion::words)
+                .sorted()
+                .toList();
+        return words.isEmpty() ? "nothing named" : String.join(", ", words);
     }
 
     private void refused(List<Refusal> refused) {

@@ -3,8 +3,10 @@ package slipway.documents.visit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import slipway.care.figure.ExerciseFigures;
+import slipway.care.visit.Companion;
 import slipway.care.visit.VisitPlan;
 import slipway.documents.pdf.Svg;
 import slipway.documents.sheet.BodyPart;
@@ -14,6 +16,7 @@ import slipway.documents.sheet.SheetExercise;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Exercise;
 import slipway.exercises.exercise.Instructions;
+import slipway.exercises.exercise.KeyPose;
 import slipway.exercises.exercise.Language;
 import slipway.exercises.exercise.Phrase;
 import slipway.exercises.exercise.Setting;
@@ -72,7 +75,7 @@ public final class SheetOfVisit {
                 language,
                 unload(),
                 new HomeSheet.Rules((int) DATA.value("settle-minutes"), (int) DATA.value("rest-minutes")),
-                visit.given().stream().map(this::exercise).toList(),
+                exercises(),
                 List.of(words.get("caution.therapist")),
                 Optional.empty());
     }
@@ -88,18 +91,35 @@ public final class SheetOfVisit {
                 .toList();
     }
 
-    private SheetExercise exercise(DosedExercise dosed) {
-        Exercise exercise = visit.exercise(dosed.range().candidate().id());
+    private List<SheetExercise> exercises() {
+        var exercises = new ArrayList<SheetExercise>();
+        for (DosedExercise dosed : visit.given()) {
+            var range = dosed.range();
+            exercises.add(exercise(
+                    visit.exercise(range.candidate().id()), range.candidate().start(), range.end(), doses(dosed)));
+        }
+        for (Companion companion : visit.companions()) {
+            var poses = companion.exercise().movement().poses();
+            exercises.add(exercise(
+                    companion.exercise(),
+                    poses.get(0).posture(Map.of()),
+                    poses.get(poses.size() > 1 ? 1 : 0).posture(Map.of()),
+                    doses(companion.exercise())));
+        }
+        return exercises;
+    }
+
+    private SheetExercise exercise(Exercise exercise, Posture start, Posture end, SheetExercise.Doses doses) {
         PatientRules rules = PatientRules.bundled();
         return new SheetExercise(
                 exercise.name().in(language),
                 part(exercise),
-                pictures(exercise, dosed),
+                pictures(exercise, start, end),
                 props(exercise.setting()),
                 exercise.instructions().steps().stream()
                         .map(step -> step.text().in(language))
                         .toList(),
-                doses(dosed),
+                doses,
                 new SheetExercise.Feelings(
                         texts(exercise.instructions().feel(), rules.permitted()),
                         texts(exercise.instructions().stop(), rules.stop())),
@@ -116,9 +136,7 @@ public final class SheetOfVisit {
         };
     }
 
-    private SheetExercise.Pictures pictures(Exercise exercise, DosedExercise dosed) {
-        Posture start = dosed.range().candidate().start();
-        Posture end = dosed.range().end();
+    private SheetExercise.Pictures pictures(Exercise exercise, Posture start, Posture end) {
         Figure still = Figure.of(ExerciseFigures.still(exercise, start, side()));
         Figure moved = Figure.of(ExerciseFigures.movement(exercise, start, end, side()));
         Bounds frame = Figure.commonBounds(List.of(still, moved));
@@ -157,11 +175,35 @@ public final class SheetOfVisit {
     private SheetExercise.Doses doses(DosedExercise dosed) {
         var dose = dosed.dose();
         int seconds = (int) Math.round(dose.secondsPerDirection());
-        int easier = Math.max(1, (int) Math.ceil(dose.repetitions() * DATA.value("easier-share")));
+        int easier = part(dose.repetitions(), DATA.value("easier-share"));
         return new SheetExercise.Doses(
                 new Dose.Repeated(dose.repetitions(), dose.sets(), seconds, dose.sessionsPerDay()),
                 new Dose.Repeated(easier, 1, seconds, 1),
                 words.get("easier"));
+    }
+
+    /** The dose of a companion is its own; an easier day is half of it. */
+    private SheetExercise.Doses doses(Exercise exercise) {
+        return new SheetExercise.Doses(
+                dose(exercise, 1), dose(exercise, DATA.value("easier-share")), words.get("easier"));
+    }
+
+    private static Dose dose(Exercise exercise, double share) {
+        var dose = exercise.dose();
+        if (dose.minutes().isPresent()) {
+            return new Dose.Lasting(part(dose.minutes().getAsInt(), share), dose.sessionsPerDay());
+        }
+        KeyPose far = exercise.movement().poses().get(exercise.movement().poses().size() > 1 ? 1 : 0);
+        int repetitions = part(dose.repetitions(), share);
+        if (far.holdSeconds() > 0) {
+            return new Dose.Held((int) Math.round(far.holdSeconds()), repetitions, dose.sessionsPerDay());
+        }
+        int seconds = (int) Math.max(1, Math.round(far.reachSeconds()));
+        return new Dose.Repeated(repetitions, dose.sets(), seconds, dose.sessionsPerDay());
+    }
+
+    private static int part(int whole, double share) {
+        return Math.max(1, (int) Math.ceil(whole * share));
     }
 
     private List<String> texts(List<Phrase> own, Phrase always) {
