@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import org.apache.commons.csv.CSVRecord;
+import slipway.mechanics.body.Side;
 import slipway.mechanics.evidence.BundledTable;
 
 /** Reads the data files that ship with this module, below {@code /slipway/care/}. */
@@ -25,6 +27,11 @@ public final class CareData {
         } catch (IOException e) {
             throw new UncheckedIOException("the bundled file " + name + " cannot be read", e);
         }
+    }
+
+    /** A side in a sentence. */
+    public static String word(Side side) {
+        return side.name().toLowerCase(Locale.ROOT);
     }
 
     /** The rows of a bundled CSV file. */

@@ -44,7 +44,9 @@ public final class SheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         return home.write(spec.commandLine().getErr(), (visit, language, day) -> {
-            var sheet = SheetOfVisit.of(visit, language, day, TakeHome.FIRST_VERSION);
+            var sheet = type == SheetFormat.Type.LARGE
+                    ? SheetOfVisit.brief(visit, language, day, TakeHome.FIRST_VERSION)
+                    : SheetOfVisit.of(visit, language, day, TakeHome.FIRST_VERSION);
             byte[] pdf = new HomeSheetPrinter(new PdfEngine())
                     .print(sheet, new SheetFormat(paper, type))
                     .pdf();

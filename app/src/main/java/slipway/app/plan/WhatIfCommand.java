@@ -3,13 +3,13 @@ package slipway.app.plan;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slipway.app.Version;
-import slipway.app.console.BadInputException;
 import slipway.app.console.ExitStatus;
 import slipway.app.console.InputFiles;
 import slipway.care.casefile.CaseFile;
@@ -40,13 +40,12 @@ public final class WhatIfCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         CaseFile caseFile = CaseFiles.read(InputFiles.read(file), file.toString());
-        WhatIf whatIf;
-        try {
-            whatIf = WhatIf.of(caseFile, Version.NUMBER);
-        } catch (IllegalArgumentException e) {
-            throw new BadInputException(file + ": " + e.getMessage());
+        Optional<WhatIf> whatIf = WhatIf.of(caseFile, Version.NUMBER);
+        if (whatIf.isEmpty()) {
+            spec.commandLine().getErr().println(file + ": the screening stops the plan ('slipway screen' says why)");
+            return ExitStatus.NO_PLAN;
         }
-        print(whatIf);
+        print(whatIf.get());
         return ExitStatus.OK;
     }
 

@@ -9,6 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -120,6 +123,26 @@ class PlanCommandTest {
         String first = Files.readString(folder.resolve("out").resolve("plan.json"));
         plan(file);
         assertThat(Files.readString(folder.resolve("out").resolve("plan.json"))).isEqualTo(first);
+    }
+
+    @Test
+    void withoutANeuralTestThereIsNoGlide() throws IOException {
+        Path file = folder.resolve("untested.yaml");
+        String text = Files.readString(EXAMPLES.resolve("low-irritability-stiff.yaml"));
+        Files.writeString(file, text.replaceFirst("(?ms)^tests:.*?(?=^[a-z])", ""));
+        assertThat(plan(file)).isEqualTo(ExitStatus.OK);
+        assertThat(json().path("plan").path("exercises").size()).isZero();
+        assertThat(out.toString().replaceAll("\\s+", " ")).contains("examine first");
+    }
+
+    @Test
+    void sheetSaysNotToGoBeyondThePicture() throws IOException {
+        assertThat(plan(EXAMPLES.resolve("low-irritability-stiff.yaml"))).isEqualTo(ExitStatus.OK);
+        byte[] sheet = Files.readAllBytes(folder.resolve("out").resolve("sheet-en-a4.pdf"));
+        try (PDDocument pdf = Loader.loadPDF(sheet)) {
+            assertThat(new PDFTextStripper().getText(pdf).replaceAll("\\s+", " "))
+                    .contains("no further than the second picture");
+        }
     }
 
     @Test

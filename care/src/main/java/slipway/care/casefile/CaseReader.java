@@ -22,6 +22,7 @@ final class CaseReader {
         List<Finding> findings = FindingReader.read(root, report);
         List<SiteWeight> sites = SiteReader.read(root, report);
         List<Clearance> clearances = SafetyReader.readClearances(root, report);
+        RaiseChecks.check(root, tests, findings, report);
         checkProvenance(root, report);
         Choices choices = ChoicesReader.read(root, report);
         // From here on every required value is there and of its type.

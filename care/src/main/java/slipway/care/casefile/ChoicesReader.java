@@ -2,6 +2,8 @@ package slipway.care.casefile;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import slipway.exercises.catalogue.Catalogue;
+import slipway.exercises.yaml.NearestWord;
 
 /** Reads what the therapist picked and refused. */
 final class ChoicesReader {
@@ -10,9 +12,11 @@ final class ChoicesReader {
     static Choices read(Fields root, Report report) {
         Fields choices = root.child("choices");
         List<String> wanted = choices.texts("exercises");
+        wanted.forEach(id -> checkKnown(choices, id, report));
         var refused = new LinkedHashMap<String, String>();
         for (Fields entry : choices.list("refused")) {
             String id = entry.findText("exercise").orElse("");
+            checkKnown(entry, id, report);
             if (refused.putIfAbsent(id, entry.findText("reason").orElse("")) != null) {
                 report.add(entry, "refuses the same exercise twice, " + id);
             }
@@ -21,5 +25,13 @@ final class ChoicesReader {
             }
         }
         return new Choices(wanted, refused, choices.texts("remarks"));
+    }
+
+    private static void checkKnown(Fields at, String id, Report report) {
+        if (Catalogue.bundled().find(id).isEmpty()) {
+            report.add(
+                    at,
+                    NearestWord.complaint("exercise", id, Catalogue.bundled().ids()));
+        }
     }
 }

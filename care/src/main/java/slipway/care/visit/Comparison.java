@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import slipway.care.casefile.CaseFile;
 import slipway.care.casefile.Choices;
+import slipway.exercises.catalogue.Catalogue;
 import slipway.mechanics.nerve.NerveModel;
 import slipway.mechanics.nerve.PostureResponse;
 import slipway.mechanics.nerve.Site;
@@ -27,6 +28,14 @@ public record Comparison(VisitPlan plan, String site, double firstGlidesMore, do
      * @throws IllegalArgumentException if an exercise is not in the catalogue, or the plan does not give both
      */
     public static Comparison of(CaseFile file, String first, String second, String version) {
+        if (first.equals(second)) {
+            throw new IllegalArgumentException("two different exercises are needed, " + first + " is given twice");
+        }
+        for (String id : List.of(first, second)) {
+            if (Candidates.of(Catalogue.bundled().get(id)).isEmpty()) {
+                throw new IllegalArgumentException(id + " is no glide whose range can be designed");
+            }
+        }
         VisitPlan plan = Visit.plan(choosing(file, List.of(first, second)), version);
         if (plan.given().size() < 2) {
             throw new IllegalArgumentException("the plan does not give both exercises: " + refusals(plan));

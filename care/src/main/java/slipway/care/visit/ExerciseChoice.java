@@ -43,6 +43,11 @@ final class ExerciseChoice {
                 .findFirst();
     }
 
+    /** Whether the therapist has chosen. */
+    boolean picked() {
+        return !file.choices().exercises().isEmpty();
+    }
+
     /** The glides that are put before the range design, by id, in order. */
     Map<String, Exercise> glides() {
         var chosen = new LinkedHashMap<String, Exercise>();
@@ -56,8 +61,10 @@ final class ExerciseChoice {
 
     private List<Exercise> named() {
         List<String> picked = file.choices().exercises();
-        List<String> first = place.map(row -> Arrays.asList(row.get("exercises").split(" ", -1)))
-                .orElse(List.of());
+        boolean noStrap = file.episode().abilities().canHoldStrap().equals(Optional.of(false));
+        String column = noStrap ? "withoutStrap" : "exercises";
+        List<String> first =
+                place.map(row -> Arrays.asList(row.get(column).split(" ", -1))).orElse(List.of());
         return (picked.isEmpty() ? first : picked)
                 .stream()
                         .filter(id -> !file.choices().refused().containsKey(id))
@@ -72,7 +79,7 @@ final class ExerciseChoice {
      * @param room how many more exercises a plan may hold
      */
     List<Companion> companions(Irritability level, int room) {
-        if (!file.choices().exercises().isEmpty()) {
+        if (picked()) {
             return named().stream()
                     .filter(exercise -> Candidates.of(exercise).isEmpty())
                     .map(exercise -> new Companion(exercise, PICKED))

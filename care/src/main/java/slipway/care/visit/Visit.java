@@ -47,7 +47,8 @@ public final class Visit {
         Optional<PlanResult> result = stopped
                 ? Optional.empty()
                 : Optional.of(Planner.plan(nerve(file), request(file, screening, sites, exercises, stamp)));
-        List<Companion> companions = result.map(found -> companions(choice, found)).orElse(List.of());
+        List<Companion> companions =
+                result.map(found -> companions(choice, found)).orElse(List.of());
         return new VisitPlan(file, screening, sites, stamp, result, exercises, companions, unload(file));
     }
 
@@ -76,7 +77,9 @@ public final class Visit {
     private static List<Companion> companions(ExerciseChoice choice, PlanResult result) {
         int given = result.dose().exercises().size();
         int room = (int) DATA.value("most-exercises") - given;
-        return given == 0 ? List.of() : choice.companions(result.plan().irritability().level(), room);
+        return given == 0 && !choice.picked()
+                ? List.of()
+                : choice.companions(result.plan().irritability().level(), room);
     }
 
     private static ModelStamp stamp(String version) {

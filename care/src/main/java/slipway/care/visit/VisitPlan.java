@@ -53,7 +53,16 @@ public record VisitPlan(
     public List<String> cautions() {
         List<String> cautions =
                 result.map(found -> found.plan().cautions()).orElseGet(() -> Planner.cautionsWhenStopped(screening));
-        return Stream.concat(cautions.stream(), leftOut().stream()).distinct().toList();
+        return Stream.of(cautions.stream(), leftOut().stream(), crossedRaise().stream())
+                .flatMap(sentences -> sentences)
+                .distinct()
+                .toList();
+    }
+
+    private Optional<String> crossedRaise() {
+        return !stopped() && neural().crossedPositive()
+                ? Optional.of("Raising the other leg brought out the symptom: no exercise moves that leg instead.")
+                : Optional.empty();
     }
 
     /** Joints of the tests and the exercises that the nerve model leaves out, in a sentence; empty if there are none. */

@@ -38,19 +38,19 @@ public record WhatIf(VisitPlan plan, List<Outcome> outcomes) {
      *
      * <p>Cost: one plan for each onset angle up and down, each suspected place and the stature up and down.
      *
-     * @throws IllegalArgumentException if the screening stops the plan: then there is nothing to vary
+     * @return empty if the screening stops the plan: then there is nothing to vary
      */
-    public static WhatIf of(CaseFile file, String version) {
+    public static Optional<WhatIf> of(CaseFile file, String version) {
         VisitPlan plan = Visit.plan(file, version);
         if (plan.stopped()) {
-            throw new IllegalArgumentException("the screening stops the plan; there is nothing to vary");
+            return Optional.empty();
         }
         var outcomes = new ArrayList<Outcome>();
         outcomes.add(outcome("as examined", plan));
         for (Variation variation : Variation.of(file, plan.sites())) {
             outcomes.add(outcome(variation.what(), Visit.plan(variation.file(), version)));
         }
-        return new WhatIf(plan, outcomes);
+        return Optional.of(new WhatIf(plan, outcomes));
     }
 
     private static Outcome outcome(String what, VisitPlan visit) {

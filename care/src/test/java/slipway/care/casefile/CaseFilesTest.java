@@ -96,7 +96,7 @@ class CaseFilesTest {
                         .replace("statureCm: 170", "statureCm: 1.70")
                         .replace("irritability: {worstPain: 6", "irritability: {worstPian: 6")
                         .replace("onsetDeg: 50", "onsetDeg: 150")
-                        .replace("strength: {ankle_dorsiflexors: 5", "strength: {ankle_dorsiflexor: 5")
+                        .replace("strength: {ankle_dorsiflexors: 5", "strength: {ankle_dorsiflxors: 5")
                         .replace("probability: 0.3", "probability: 0.2")
                         .replace("  saddleNumbness: no\n", "")
                 + "side: right\n";
@@ -108,8 +108,8 @@ class CaseFilesTest {
                         tuple("irritability.worstPian", "unknown key \"worstPian\" (nearest: worstPain)"),
                         tuple("tests[0].onsetDeg", "hip must be within -40 and 140 deg, was 150"),
                         tuple(
-                                "examination.left.strength.ankle_dorsiflexor",
-                                "unknown strength item \"ankle_dorsiflexor\" (nearest: ankle_dorsiflexors)"),
+                                "examination.left.strength.ankle_dorsiflxors",
+                                "unknown strength item \"ankle_dorsiflxors\" (nearest: ankle_dorsiflexors)"),
                         tuple("sites", "probabilities must sum to 1, summed to 0.900"),
                         tuple("screening", "the key \"saddleNumbness\" is missing"),
                         tuple("side", "duplicate key, first given on line 5"));
@@ -172,5 +172,14 @@ class CaseFilesTest {
                 .hasSize(2);
         assertThatThrownBy(() -> read(complete() + "inventedParts: [person.shoeSize]\n"))
                 .hasMessageContaining("must be the path of a value in this file, was \"person.shoeSize\"");
+    }
+
+    @Test
+    void refusesALegRaiseThatStandsTwiceWithDifferentResults() {
+        String text = complete().replace("onsetDeg: 50", "onsetDeg: 70");
+        var refused = catchThrowableOfType(MistakesException.class, () -> read(text));
+        assertThat(refused.mistakes())
+                .extracting(Mistake::message)
+                .anySatisfy(message -> assertThat(message).contains("straight-leg-raise left disagrees"));
     }
 }

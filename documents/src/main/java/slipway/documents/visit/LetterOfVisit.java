@@ -3,14 +3,20 @@ package slipway.documents.visit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import slipway.care.CareData;
 import slipway.care.visit.VisitPlan;
 import slipway.documents.letter.ReferralLetter;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
+import slipway.reasoning.findings.FindingKind;
 import slipway.reasoning.screening.ActWithin;
 import slipway.reasoning.screening.Match;
+import slipway.reasoning.screening.Region;
 import slipway.reasoning.screening.ScreeningRule;
+import slipway.reasoning.screening.ScreeningRules;
 
 /** The referral letter of a visit whose screening found something. Who writes and to whom stays blank for the pen. */
 public final class LetterOfVisit {
@@ -35,7 +41,7 @@ public final class LetterOfVisit {
                         clinic.name().orElse(""), "", clinic.phone().orElse(""), "", written, language),
                 new ReferralLetter.Person(patient.name().orElse(""), Optional.empty(), ""),
                 urgency(visit.screening().actWithin().orElse(ActWithin.TODAY)),
-                found(visit.screening().listStanding(), language),
+                found(visit, words, language),
                 List.of(words.get("letter.done")),
                 notes(visit, words),
                 visit.file().provenance().invented() ? words.get("invented") : "");
@@ -50,13 +56,27 @@ public final class LetterOfVisit {
         };
     }
 
-    private static List<ReferralLetter.Finding> found(List<Match> matches, Language language) {
-        return matches.stream()
-                .map(match -> new ReferralLetter.Finding(
-                        asked(match.rule(), language) + " (" + withoutLine(match.because()) + ")",
-                        "",
-                        match.rule().id() + ", " + match.rule().level().key()))
-                .toList();
+    /** What the screening found, what was not answered, and what the examination found abnormal. */
+    private static List<ReferralLetter.Finding> found(VisitPlan visit, Words words, Language language) {
+        var found = new ArrayList<ReferralLetter.Finding>();
+        for (Match match : visit.screening().listStanding()) {
+            found.add(new ReferralLetter.Finding(
+                    asked(match.rule(), language) + " (" + withoutLine(match.because()) + ")",
+                    "",
+                    match.rule().id() + ", " + match.rule().level().key()));
+        }
+        Map<String, ScreeningRule> questions = ScreeningRules.load().listRequired(Region.LEG).stream()
+                .collect(Collectors.toMap(ScreeningRule::id, rule -> rule));
+        for (String id : visit.screening().notAsked()) {
+            ScreeningRule rule = questions.get(id);
+            String question = rule == null ? id : asked(rule, language);
+            found.add(new ReferralLetter.Finding(words.get("letter.notAsked", question), "", ""));
+        }
+        visit.file().examination().findings().stream()
+                .filter(finding -> finding.result().abnormal() && finding.kind() != FindingKind.SYMPTOM)
+                .map(finding -> new ReferralLetter.Finding(words.get("letter.finding", finding.text()), "", ""))
+                .forEach(found::add);
+        return found;
     }
 
     /** Where a finding stands in a file helps its writer, not the reader of a letter. */
@@ -74,6 +94,9 @@ public final class LetterOfVisit {
 
     private static List<String> notes(VisitPlan visit, Words words) {
         var notes = new ArrayList<String>();
+        notes.add(words.get(
+                "letter.side",
+                words.get("side." + CareData.word(visit.file().episode().side()))));
         visit.file()
                 .episode()
                 .history()

@@ -74,7 +74,10 @@ public final class PlanText {
         visit.screening().notAsked().forEach(id -> item("not answered: " + id));
         visit.screening().openPoints().forEach(point -> item("open: " + point));
         if (visit.stopped()) {
-            item("No plan. Refer or complete the screening first; the letter is ready.");
+            item(
+                    LetterOfVisit.needed(visit)
+                            ? "No plan: refer as it says above. The referral letter goes with the plan's files."
+                            : "No plan: ask what is not answered first.");
         }
     }
 
@@ -83,6 +86,11 @@ public final class PlanText {
         for (SiteShare site : sites) {
             item("%3.0f %%  %s%s"
                     .formatted(100 * site.probability(), site.site(), site.modelled() ? "" : "  (not modelled)"));
+        }
+        if (visit.file().sites().isEmpty()) {
+            visit.sites().stream().findFirst().ifPresent(site -> item(site.reason()));
+        } else {
+            item("named by the therapist");
         }
     }
 
@@ -116,6 +124,7 @@ public final class PlanText {
 
     private void exercises(List<PlannedExercise> exercises, List<Reason> notes) {
         heading("EXERCISES, in the order in which they are tried in the room");
+        item("Chances count every suspected place with its weight, and the tolerance of each.");
         if (exercises.isEmpty()) {
             item("none");
         }
@@ -169,7 +178,10 @@ public final class PlanText {
             Exercise exercise = companion.exercise();
             item("%s  [%s]: %s".formatted(exercise.name().in(Language.EN), exercise.id(), companion.because()));
             item("%s; not with: %s [%s]"
-                    .formatted(dose(exercise.dose()), notFor(exercise), exercise.dose().basis()));
+                    .formatted(
+                            dose(exercise.dose()),
+                            notFor(exercise),
+                            exercise.dose().basis()));
         }
     }
 
@@ -181,10 +193,8 @@ public final class PlanText {
     }
 
     private static String notFor(Exercise exercise) {
-        List<String> words = exercise.use().notFor().stream()
-                .map(Exclusion::words)
-                .sorted()
-                .toList();
+        List<String> words =
+                exercise.use().notFor().stream().map(Exclusion::words).sorted().toList();
         return words.isEmpty() ? "nothing named" : String.join(", ", words);
     }
 

@@ -20,6 +20,7 @@ import slipway.exercises.exercise.KeyPose;
 import slipway.exercises.exercise.Language;
 import slipway.exercises.exercise.Phrase;
 import slipway.exercises.exercise.Setting;
+import slipway.exercises.exercise.Surface;
 import slipway.exercises.unload.PatientRules;
 import slipway.mechanics.body.Posture;
 import slipway.mechanics.body.Side;
@@ -36,8 +37,10 @@ public final class SheetOfVisit {
     private final VisitPlan visit;
     private final Language language;
     private final Words words;
+    private final boolean brief;
 
-    private SheetOfVisit(VisitPlan visit, Language language) {
+    private SheetOfVisit(VisitPlan visit, Language language, boolean brief) {
+        this.brief = brief;
         this.visit = visit;
         this.language = language;
         this.words = Words.beside(SheetOfVisit.class, language);
@@ -54,7 +57,19 @@ public final class SheetOfVisit {
         if (visit.stopped() || visit.given().isEmpty()) {
             throw new IllegalArgumentException("a sheet needs a plan with at least one exercise");
         }
-        return new SheetOfVisit(visit, language).sheet(given, version);
+        return new SheetOfVisit(visit, language, false).sheet(given, version);
+    }
+
+    /**
+     * The same without the common errors, for large type, where an exercise would not fit on its page with them.
+     *
+     * @throws IllegalArgumentException as {@link #of}
+     */
+    public static HomeSheet brief(VisitPlan visit, Language language, LocalDate given, String version) {
+        if (visit.stopped() || visit.given().isEmpty()) {
+            throw new IllegalArgumentException("a sheet needs a plan with at least one exercise");
+        }
+        return new SheetOfVisit(visit, language, true).sheet(given, version);
     }
 
     private HomeSheet sheet(LocalDate given, String version) {
@@ -69,15 +84,22 @@ public final class SheetOfVisit {
                         "",
                         clinic.phone().orElse(words.get("blank"))),
                 clinic.emergencyNumber(),
-                visit.file().provenance().invented() ? words.get("invented") : "");
+                mark());
         return new HomeSheet(
                 head,
                 language,
                 unload(),
                 new HomeSheet.Rules((int) DATA.value("settle-minutes"), (int) DATA.value("rest-minutes")),
                 exercises(),
-                List.of(words.get("caution.therapist")),
+                general(),
                 Optional.empty());
+    }
+
+    /** Above the name: that the person is invented, and that no speaker has reviewed the words. */
+    private String mark() {
+        String invented = visit.file().provenance().invented() ? words.get("invented") : "";
+        String draft = words.reviewed() ? "" : words.get("draft");
+        return (invented + " " + draft).strip();
     }
 
     private Side side() {
@@ -121,11 +143,45 @@ public final class SheetOfVisit {
                         .toList(),
                 doses,
                 new SheetExercise.Feelings(
-                        texts(exercise.instructions().feel(), rules.permitted()),
+                        // What is permitted in general stands once, with the rules for every exercise.
+                        exercise.instructions().feel().stream()
+                                .map(feel -> feel.in(language))
+                                .toList(),
                         texts(exercise.instructions().stop(), rules.stop())),
-                exercise.instructions().cautions().stream()
-                        .map(caution -> caution.in(language))
-                        .toList());
+                cautions(exercise));
+    }
+
+    /** What holds for the whole sheet; in large type also how far to go, which stands with each exercise otherwise. */
+    private List<String> general() {
+        var general = new ArrayList<String>();
+        if (brief) {
+            general.add(words.get("limit.picture"));
+        }
+        if (brief && noFloor()) {
+            general.add(words.get("surface.bed"));
+        }
+        general.add(words.get("caution.therapist"));
+        return general;
+    }
+
+    private boolean noFloor() {
+        return visit.file().episode().abilities().canLieOnFloor().equals(Optional.of(false));
+    }
+
+    /** How far, what to avoid, where, and what the exercise itself warns of. */
+    private List<String> cautions(Exercise exercise) {
+        var cautions = new ArrayList<String>();
+        if (!brief && visit.exercises().containsKey(exercise.id())) {
+            cautions.add(words.get("limit.picture"));
+        }
+        if (!brief) {
+            exercise.instructions().errors().forEach(error -> cautions.add(error.text().in(language)));
+        }
+        if (!brief && noFloor() && exercise.setting().surfaces().contains(Surface.BED)) {
+            cautions.add(words.get("surface.bed"));
+        }
+        exercise.instructions().cautions().forEach(caution -> cautions.add(caution.in(language)));
+        return cautions;
     }
 
     private Optional<BodyPart> part(Exercise exercise) {
@@ -193,7 +249,8 @@ public final class SheetOfVisit {
         if (dose.minutes().isPresent()) {
             return new Dose.Lasting(part(dose.minutes().getAsInt(), share), dose.sessionsPerDay());
         }
-        KeyPose far = exercise.movement().poses().get(exercise.movement().poses().size() > 1 ? 1 : 0);
+        KeyPose far =
+                exercise.movement().poses().get(exercise.movement().poses().size() > 1 ? 1 : 0);
         int repetitions = part(dose.repetitions(), share);
         if (far.holdSeconds() > 0) {
             return new Dose.Held((int) Math.round(far.holdSeconds()), repetitions, dose.sessionsPerDay());

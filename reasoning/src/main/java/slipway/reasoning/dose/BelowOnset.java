@@ -42,9 +42,9 @@ final class BelowOnset implements Guard {
     private Reason reason(double countedDeg) {
         String text = String.format(
                 Locale.ROOT,
-                "Stays at least %.0f deg short of the onset of %s at %.0f deg.",
-                margin.value(),
+                "Goes no further into %s: there it would have to stay %.0f deg short of the onset at %.0f deg.",
                 test.id(),
+                margin.value(),
                 test.reachedDeg());
         return Reason.by(margin, "guard.below-onset", text)
                 .with("onset", test.reachedDeg(), "deg")

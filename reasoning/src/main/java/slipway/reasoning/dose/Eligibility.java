@@ -20,6 +20,12 @@ final class Eligibility {
         if (dose.blocked().isPresent()) {
             return dose.blocked();
         }
+        if (dose.neural().ownTests().isEmpty()) {
+            return Optional.of(Reason.practice(
+                    "start.no-test",
+                    "No neural test of the affected limb is recorded, so nothing is known of its tolerance: examine"
+                            + " first."));
+        }
         if (dose.tolerance().report().behavesLikeNerve() == BehavesLikeNerve.NO) {
             return Optional.of(Reason.practice(
                     "start.not-nerve",

@@ -186,6 +186,9 @@ public final class ToleranceEstimator {
 
     /** In the family of the raised leg if that is known, else in the other. */
     private List<SiteTolerance> perSite() {
+        if (findings.ownTests().isEmpty() && findings.comfortable().isEmpty()) {
+            return List.of();
+        }
         Optional<double[]> tolerance =
                 loads.tolerancePct(TestFamily.RAISED_LEG).or(() -> loads.tolerancePct(TestFamily.SITTING));
         return tolerance
