@@ -149,6 +149,8 @@
     page.classList.add('playing');
     scrollTo(0, 0);
     show(now.exercise, 0, 'ready');
+    write(now.exercise.count, say('ready', READY_SECONDS));
+    write(now.exercise.cue, now.exercise.there);
     aloud(now.exercise.moves + ' ' + now.exercise.there);
     stayAwake();
     label();
@@ -198,8 +200,8 @@
     }
     write(exercise.count, say(pace().minutes ? 'minute' : 'count', p.shown, pace().count));
     write(exercise.cue, p.leg === 'hold' ? say('hold') : exercise[p.leg]);
-    if (p.leg !== now.leg) {
-      now.leg = p.leg;
+    if (p.leg + p.done !== now.leg) {
+      now.leg = p.leg + p.done;
       if (p.leg === 'there') aloud(String(p.shown));
       if (p.leg === 'hold') aloud(say('hold'));
     }
