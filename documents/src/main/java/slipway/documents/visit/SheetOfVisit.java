@@ -175,7 +175,9 @@ public final class SheetOfVisit {
             cautions.add(words.get("limit.picture"));
         }
         if (!brief) {
-            exercise.instructions().errors().forEach(error -> cautions.add(error.text().in(language)));
+            exercise.instructions()
+                    .errors()
+                    .forEach(error -> cautions.add(error.text().in(language)));
         }
         if (!brief && noFloor() && exercise.setting().surfaces().contains(Surface.BED)) {
             cautions.add(words.get("surface.bed"));
