@@ -10,16 +10,19 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** The tests to do next as text and as JSON. */
 final class NextTestView {
+    /** Half of the last printed digit. */
+    private static final double LEAST_SHOWN_BITS = 0.005;
+
     private NextTestView() {}
 
     static List<String> text(NextTests.Advice advice) {
         var lines = new ArrayList<String>();
-        if (advice.best().isEmpty()) {
-            lines.add("No further test is proposed.");
-        } else {
-            lines.add("Would tell most next:");
-        }
-        for (NextTest test : advice.best()) {
+        // A gain that prints as 0.00 is no reason to test anybody.
+        List<NextTest> best = advice.best().stream()
+                .filter(test -> test.entropyDrop() >= LEAST_SHOWN_BITS)
+                .toList();
+        lines.add(best.isEmpty() ? "No further bedside test would tell much." : "Would tell most next:");
+        for (NextTest test : best) {
             lines.add("- %s of %s, %s (expected gain %.2f bit, effort %.1f min)"
                     .formatted(
                             test.kind().key(),
