@@ -1,16 +1,17 @@
 package slipway.app.nerve;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import slipway.app.console.WholeFile;
 import slipway.mechanics.body.Person;
 import slipway.mechanics.calibration.Calibrator;
 import slipway.mechanics.calibration.EvidenceTable;
@@ -39,14 +40,16 @@ public final class CalibrateCommand implements Callable<Integer> {
     private Path out = Path.of("out");
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         EvidenceTable table = EvidenceTable.bundled();
         Calibrator.Outcome outcome = Calibrator.run(table);
         var model = new PathwayModel(Person.STANDARD, outcome.parameters().standardDraws());
         List<Prediction> predictions = Prediction.of(model, table.rows());
-        Files.createDirectories(out);
-        Files.writeString(out.resolve(ParameterFile.NAME), outcome.file());
-        Files.writeString(out.resolve("agreement.svg"), ValidationPictures.agreement(predictions));
+        WholeFile.writeAll(Map.of(
+                out.resolve(ParameterFile.NAME),
+                outcome.file().getBytes(StandardCharsets.UTF_8),
+                out.resolve("agreement.svg"),
+                ValidationPictures.agreement(predictions).getBytes(StandardCharsets.UTF_8)));
         report(outcome, predictions);
         return 0;
     }

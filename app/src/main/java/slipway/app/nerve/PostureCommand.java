@@ -95,7 +95,7 @@ public final class PostureCommand implements Callable<Integer> {
         try {
             person = new Person(statureCm / CM_PER_M);
         } catch (IllegalArgumentException e) {
-            mistakes.add("--stature-cm: " + e.getMessage());
+            mistakes.add("--stature-cm must be within 100 and 230, was " + statureCm);
         }
         if (!mistakes.isEmpty()) {
             throw new BadInputException("slipway: " + String.join("\nslipway: ", mistakes));
@@ -113,7 +113,7 @@ public final class PostureCommand implements Callable<Integer> {
         try {
             return base.withParsed(words.substring(name.length()));
         } catch (IllegalArgumentException e) {
-            mistakes.add(String.valueOf(e.getMessage()));
+            mistakes.add(e.getMessage() + "; or a position: " + String.join(", ", Position.all().keySet()));
             return base;
         }
     }

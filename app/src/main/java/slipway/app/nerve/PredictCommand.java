@@ -68,7 +68,7 @@ public final class PredictCommand implements Callable<Integer> {
             e.mistakes().forEach(mistake -> err.println(file + ": " + mistake));
             return BAD_INPUT;
         } catch (UncheckedIOException | IllegalArgumentException e) {
-            err.println(file + ": is not a CSV table with a header row (" + e.getMessage() + ")");
+            err.println(file + ": is not a CSV table with a header row, or a quote in it is not closed");
             return BAD_INPUT;
         }
         print(table);

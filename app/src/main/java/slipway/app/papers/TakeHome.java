@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import slipway.app.console.DateOption;
 import slipway.app.Version;
 import slipway.app.console.ExitStatus;
 import slipway.app.console.InputFiles;
@@ -34,7 +35,8 @@ final class TakeHome {
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "Folder; made if it is not there.")
     private Path out = Path.of("");
 
-    @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Date on it; default today.")
+    @Option(names = "--date",
+            converter = DateOption.class, paramLabel = "YYYY-MM-DD", description = "Date on it; default today.")
     private @Nullable LocalDate date;
 
     /** A file that goes home: its name and its content. */

@@ -12,6 +12,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import slipway.app.console.DateOption;
 import slipway.app.Version;
 import slipway.app.console.ExitStatus;
 import slipway.app.console.InputFiles;
@@ -57,7 +58,8 @@ public final class PlanCommand implements Callable<Integer> {
             defaultValue = "text")
     private Format format = Format.text;
 
-    @Option(names = "--date", paramLabel = "YYYY-MM-DD", description = "Date on the papers; default today.")
+    @Option(names = "--date",
+            converter = DateOption.class, paramLabel = "YYYY-MM-DD", description = "Date on the papers; default today.")
     private @Nullable LocalDate date;
 
     enum Format {

@@ -1,10 +1,12 @@
 package slipway.mechanics.calibration;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
 import slipway.mechanics.body.Posture;
 import slipway.mechanics.evidence.BundledTable;
@@ -36,6 +38,12 @@ final class RowReader {
         if (!missing.isEmpty()) {
             mistakes.add("the header lacks " + String.join(", ", missing));
             return List.of();
+        }
+        for (CSVRecord record : records) {
+            if (!record.isConsistent()) {
+                mistakes.add("row %d: has %d columns, the header has another number"
+                        .formatted(record.getRecordNumber(), record.size()));
+            }
         }
         return records.stream().map(record -> new RowReader(record, mistakes)).toList();
     }
@@ -88,7 +96,8 @@ final class RowReader {
         }
         Optional<Tract> tract = Tract.find(text("tract"));
         if (tract.isEmpty()) {
-            mistakes.add(at() + "unknown tract \"" + text("tract") + "\"");
+            mistakes.add(at() + "unknown tract \"" + text("tract") + "\" (known: "
+                    + Arrays.stream(Tract.values()).map(Tract::key).collect(Collectors.joining(", ")) + ")");
         }
         return site;
     }
