@@ -11,6 +11,8 @@ import slipway.exercises.exercise.Language;
 import slipway.exercises.unload.Advice;
 import slipway.reasoning.basis.Reason;
 import slipway.reasoning.dose.Refusal;
+import slipway.reasoning.dose.StartRule;
+import slipway.reasoning.irritability.Irritability;
 import slipway.reasoning.plan.CarePlan;
 import slipway.reasoning.plan.JointRange;
 import slipway.reasoning.plan.PlanResult;
@@ -57,7 +59,7 @@ public final class PlanText {
                 "IRRITABILITY: " + plan.irritability().level().key(),
                 plan.irritability().reasons());
         unload();
-        exercises(plan.plan().exercises(), result.dose().notes());
+        exercises(plan.irritability().level(), plan.plan().exercises(), result.dose().notes());
         companions();
         refused(plan.plan().refused());
     }
@@ -122,8 +124,9 @@ public final class PlanText {
         }
     }
 
-    private void exercises(List<PlannedExercise> exercises, List<Reason> notes) {
+    private void exercises(Irritability level, List<PlannedExercise> exercises, List<Reason> notes) {
         heading("EXERCISES, in the order in which they are tried in the room");
+        startRule(level, exercises);
         item("Chances count every suspected place with its weight, and the tolerance of each.");
         if (exercises.isEmpty()) {
             item("none");
@@ -132,6 +135,15 @@ public final class PlanText {
             exercise(exercise);
         }
         notes.forEach(this::reason);
+    }
+
+    /** The rule that the doses follow; left out where a caution made them start lower than the irritability says. */
+    private void startRule(Irritability level, List<PlannedExercise> exercises) {
+        StartRule rule = StartRule.of(level);
+        if (exercises.stream().allMatch(e -> e.dose().repetitions() == rule.repetitionsLow())) {
+            item("Start at %s irritability: limit %.2f of the tolerance; until the next visit up to %d repetitions and %d times a day, begun at the low end [common practice]."
+                    .formatted(level.key(), rule.fraction(), rule.repetitionsHigh(), rule.sessionsHigh()));
+        }
     }
 
     private void exercise(PlannedExercise exercise) {
@@ -160,7 +172,7 @@ public final class PlanText {
                                 .formatted(exercise.site(), interval(effect.glideMm(), 1), effect.glideToLoad())
                         : "no movement shown at the %s: chosen for comfort".formatted(exercise.site()));
         item(
-                "highest load %s %%, limit %.1f %%; chance of being above the limit %.0f %%: expected below where symptoms began"
+                "highest load %s %%, limit about %.1f %% (each draw has its own); chance of being above the limit %.0f %%: expected below where symptoms began"
                         .formatted(
                                 interval(effect.peakLoadPct(), 1),
                                 effect.limitPct(),
