@@ -9,7 +9,7 @@ import slipway.mechanics.pathway.KernelProblem;
 
 /** The same Newton steps with the general linear algebra of a library: what knowing the tree is held against. */
 final class LibrarySolver {
-    private static final double TOLERANCE_M = 1e-10;
+    private static final double TOLERANCE_M = 1e-6;
     private static final int MAX_STEPS = 60;
 
     private final KernelProblem problem;

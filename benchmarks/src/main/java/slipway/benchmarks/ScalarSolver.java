@@ -4,7 +4,7 @@ import slipway.mechanics.pathway.KernelProblem;
 
 /** The same Newton steps as the kernel, one draw at a time in plain scalar Java: what batching is held against. */
 final class ScalarSolver {
-    private static final double TOLERANCE_M = 1e-10;
+    private static final double TOLERANCE_M = 1e-6;
     private static final int MAX_STEPS = 60;
 
     private final int nodes;
