@@ -113,7 +113,8 @@ public final class PostureCommand implements Callable<Integer> {
         try {
             return base.withParsed(words.substring(name.length()));
         } catch (IllegalArgumentException e) {
-            mistakes.add(e.getMessage() + "; or a position: " + String.join(", ", Position.all().keySet()));
+            mistakes.add(e.getMessage() + "; or a position: "
+                    + String.join(", ", Position.all().keySet()));
             return base;
         }
     }

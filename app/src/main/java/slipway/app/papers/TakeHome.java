@@ -7,8 +7,8 @@ import java.time.ZoneId;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import slipway.app.console.DateOption;
 import slipway.app.Version;
+import slipway.app.console.DateOption;
 import slipway.app.console.ExitStatus;
 import slipway.app.console.InputFiles;
 import slipway.app.console.WholeFile;
@@ -35,8 +35,11 @@ final class TakeHome {
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "Folder; made if it is not there.")
     private Path out = Path.of("");
 
-    @Option(names = "--date",
-            converter = DateOption.class, paramLabel = "YYYY-MM-DD", description = "Date on it; default today.")
+    @Option(
+            names = "--date",
+            converter = DateOption.class,
+            paramLabel = "YYYY-MM-DD",
+            description = "Date on it; default today.")
     private @Nullable LocalDate date;
 
     /** A file that goes home: its name and its content. */

@@ -12,8 +12,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import slipway.app.console.DateOption;
 import slipway.app.Version;
+import slipway.app.console.DateOption;
 import slipway.app.console.ExitStatus;
 import slipway.app.console.InputFiles;
 import slipway.app.console.WholeFile;
@@ -58,8 +58,11 @@ public final class PlanCommand implements Callable<Integer> {
             defaultValue = "text")
     private Format format = Format.text;
 
-    @Option(names = "--date",
-            converter = DateOption.class, paramLabel = "YYYY-MM-DD", description = "Date on the papers; default today.")
+    @Option(
+            names = "--date",
+            converter = DateOption.class,
+            paramLabel = "YYYY-MM-DD",
+            description = "Date on the papers; default today.")
     private @Nullable LocalDate date;
 
     enum Format {

@@ -59,7 +59,10 @@ public final class PlanText {
                 "IRRITABILITY: " + plan.irritability().level().key(),
                 plan.irritability().reasons());
         unload();
-        exercises(plan.irritability().level(), plan.plan().exercises(), result.dose().notes());
+        exercises(
+                plan.irritability().level(),
+                plan.plan().exercises(),
+                result.dose().notes());
         companions();
         refused(plan.plan().refused());
     }
@@ -141,8 +144,9 @@ public final class PlanText {
     private void startRule(Irritability level, List<PlannedExercise> exercises) {
         StartRule rule = StartRule.of(level);
         if (exercises.stream().allMatch(e -> e.dose().repetitions() == rule.repetitionsLow())) {
-            item("Start at %s irritability: limit %.2f of the tolerance; until the next visit up to %d repetitions and %d times a day, begun at the low end [common practice]."
-                    .formatted(level.key(), rule.fraction(), rule.repetitionsHigh(), rule.sessionsHigh()));
+            item(
+                    "Start at %s irritability: limit %.2f of the tolerance; until the next visit up to %d repetitions and %d times a day, begun at the low end [common practice]."
+                            .formatted(level.key(), rule.fraction(), rule.repetitionsHigh(), rule.sessionsHigh()));
         }
     }
 
