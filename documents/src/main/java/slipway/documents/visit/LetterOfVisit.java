@@ -11,6 +11,7 @@ import slipway.care.visit.VisitPlan;
 import slipway.documents.letter.ReferralLetter;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
+import slipway.reasoning.findings.Finding;
 import slipway.reasoning.findings.FindingKind;
 import slipway.reasoning.screening.ActWithin;
 import slipway.reasoning.screening.Match;
@@ -72,10 +73,14 @@ public final class LetterOfVisit {
             String question = rule == null ? id : asked(rule, language);
             found.add(new ReferralLetter.Finding(words.get("letter.notAsked", question), "", ""));
         }
-        visit.file().examination().findings().stream()
+        // In one line, so that the letter stays on its page.
+        String abnormal = visit.file().examination().findings().stream()
                 .filter(finding -> finding.result().abnormal() && finding.kind() != FindingKind.SYMPTOM)
-                .map(finding -> new ReferralLetter.Finding(words.get("letter.finding", finding.text()), "", ""))
-                .forEach(found::add);
+                .map(Finding::text)
+                .collect(Collectors.joining("; "));
+        if (!abnormal.isEmpty()) {
+            found.add(new ReferralLetter.Finding(words.get("letter.finding", abnormal), "", ""));
+        }
         return found;
     }
 
