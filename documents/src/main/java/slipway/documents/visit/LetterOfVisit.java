@@ -3,7 +3,6 @@ package slipway.documents.visit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import slipway.care.CareData;
@@ -14,6 +13,7 @@ import slipway.exercises.exercise.Language;
 import slipway.reasoning.findings.Finding;
 import slipway.reasoning.findings.FindingKind;
 import slipway.reasoning.screening.ActWithin;
+import slipway.reasoning.screening.Level;
 import slipway.reasoning.screening.Match;
 import slipway.reasoning.screening.Region;
 import slipway.reasoning.screening.ScreeningRule;
@@ -21,6 +21,8 @@ import slipway.reasoning.screening.ScreeningRules;
 
 /** The referral letter of a visit whose screening found something. Who writes and to whom stays blank for the pen. */
 public final class LetterOfVisit {
+    private static final int NAMED_QUESTIONS = 3;
+
     private LetterOfVisit() {}
 
     /** Whether there is something to refer for: a question left open is none. */
@@ -42,9 +44,9 @@ public final class LetterOfVisit {
                         clinic.name().orElse(""), "", clinic.phone().orElse(""), "", written, language),
                 new ReferralLetter.Person(patient.name().orElse(""), Optional.empty(), ""),
                 urgency(visit.screening().actWithin().orElse(ActWithin.TODAY)),
-                found(visit, words, language),
+                found(visit, language),
                 List.of(words.get("letter.done")),
-                notes(visit, words),
+                notes(visit, words, language),
                 visit.file().provenance().invented() ? words.get("invented") : "");
     }
 
@@ -57,29 +59,14 @@ public final class LetterOfVisit {
         };
     }
 
-    /** What the screening found, what was not answered, and what the examination found abnormal. */
-    private static List<ReferralLetter.Finding> found(VisitPlan visit, Words words, Language language) {
+    /** What the screening found. */
+    private static List<ReferralLetter.Finding> found(VisitPlan visit, Language language) {
         var found = new ArrayList<ReferralLetter.Finding>();
         for (Match match : visit.screening().listStanding()) {
             found.add(new ReferralLetter.Finding(
-                    asked(match.rule(), language) + " (" + withoutLine(match.because()) + ")",
+                    told(match, language),
                     "",
                     match.rule().id() + ", " + match.rule().level().key()));
-        }
-        Map<String, ScreeningRule> questions = ScreeningRules.load().listRequired(Region.LEG).stream()
-                .collect(Collectors.toMap(ScreeningRule::id, rule -> rule));
-        for (String id : visit.screening().notAsked()) {
-            ScreeningRule rule = questions.get(id);
-            String question = rule == null ? id : asked(rule, language);
-            found.add(new ReferralLetter.Finding(words.get("letter.notAsked", question), "", ""));
-        }
-        // In one line, so that the letter stays on its page.
-        String abnormal = visit.file().examination().findings().stream()
-                .filter(finding -> finding.result().abnormal() && finding.kind() != FindingKind.SYMPTOM)
-                .map(Finding::text)
-                .collect(Collectors.joining("; "));
-        if (!abnormal.isEmpty()) {
-            found.add(new ReferralLetter.Finding(words.get("letter.finding", abnormal), "", ""));
         }
         return found;
     }
@@ -87,6 +74,12 @@ public final class LetterOfVisit {
     /** Where a finding stands in a file helps its writer, not the reader of a letter. */
     private static String withoutLine(String because) {
         return because.replaceAll(" ?\\(line \\d+\\)", "");
+    }
+
+    /** A question with its answer; of a sign only what was found. */
+    private static String told(Match match, Language language) {
+        String because = withoutLine(match.because());
+        return match.rule().isQuestion() ? asked(match.rule(), language) + " (" + because + ")" : because;
     }
 
     private static String asked(ScreeningRule rule, Language language) {
@@ -97,7 +90,7 @@ public final class LetterOfVisit {
         return ask.isBlank() ? tell : ask;
     }
 
-    private static List<String> notes(VisitPlan visit, Words words) {
+    private static List<String> notes(VisitPlan visit, Words words, Language language) {
         var notes = new ArrayList<String>();
         notes.add(words.get(
                 "letter.side",
@@ -108,7 +101,32 @@ public final class LetterOfVisit {
                 .durationWeeks()
                 .ifPresent(weeks -> notes.add(words.get("letter.duration", trimmed(weeks))));
         notes.add(words.get("letter.age", trimmed(visit.file().patient().ageYears())));
+        // Told in full width rather than as rows, so that the letter stays on its page.
+        String abnormal = visit.file().examination().findings().stream()
+                .filter(finding -> finding.result().abnormal() && finding.kind() != FindingKind.SYMPTOM)
+                .map(Finding::text)
+                .collect(Collectors.joining("; "));
+        if (!abnormal.isEmpty()) {
+            notes.add(words.get("letter.finding", abnormal));
+        }
+        notAnswered(visit, words, language).ifPresent(notes::add);
         return notes;
+    }
+
+    /** Questions that were not answered: the emergency ones by name, up to as many as a letter holds, the rest by number. */
+    private static Optional<String> notAnswered(VisitPlan visit, Words words, Language language) {
+        List<String> open = visit.screening().notAsked();
+        if (open.isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> named = ScreeningRules.load().listRequired(Region.LEG).stream()
+                .filter(rule -> open.contains(rule.id()) && rule.level() == Level.EMERGENCY)
+                .limit(NAMED_QUESTIONS)
+                .map(rule -> asked(rule, language))
+                .toList();
+        int rest = open.size() - named.size();
+        String more = rest > 0 ? " " + words.get("letter.more", rest) : "";
+        return Optional.of(words.get("letter.notAsked", String.join(" ", named)) + more);
     }
 
     private static String trimmed(double value) {
