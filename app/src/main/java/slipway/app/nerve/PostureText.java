@@ -68,6 +68,12 @@ final class PostureText {
     }
 
     private static String spread(Spread spread) {
-        return String.format(Locale.ROOT, "%.1f (%.1f to %.1f)", spread.median(), spread.low(), spread.high());
+        return String.format(
+                Locale.ROOT, "%.1f (%.1f to %.1f)", shown(spread.median()), shown(spread.low()), shown(spread.high()));
+    }
+
+    /** One decimal, and no minus before a zero. */
+    private static double shown(double value) {
+        return Math.rint(value * 10) / 10 + 0.0;
     }
 }

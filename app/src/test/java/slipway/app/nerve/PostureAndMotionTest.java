@@ -1,0 +1,59 @@
+package slipway.app.nerve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
+import slipway.app.Main;
+import slipway.app.console.ExitStatus;
+
+class PostureAndMotionTest {
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... args) {
+        return Main.commandLine()
+                .setOut(new PrintWriter(out))
+                .setErr(new PrintWriter(err))
+                .execute(args);
+    }
+
+    @Test
+    void aPostureAgainstItselfShowsNothing() {
+        assertThat(run("posture", "hip 60 ankle 10", "--from", "hip 60 ankle 10"))
+                .isEqualTo(ExitStatus.OK);
+        assertThat(out.toString()).contains("mean positive strain along the tract 0.0 (0.0 to 0.0) %");
+    }
+
+    @Test
+    void aRaisedLegLoadsAndUnknownWordsAreNamed() {
+        assertThat(run("posture", "hip 60", "--format", "json")).isEqualTo(ExitStatus.OK);
+        assertThat(out.toString()).contains("deep gluteal space").doesNotContain("NaN");
+        assertThat(run("posture", "sit", "--tract", "nope")).isEqualTo(ExitStatus.BAD_INPUT);
+        assertThat(err.toString()).contains("unknown joint \"sit\"", "or a position", "unknown tract \"nope\"");
+    }
+
+    @Test
+    void aMotionThatComesBackEndsWhereItBegan() {
+        assertThat(run("motion", "hip 60 knee 80 -> hip 60 knee 10 -> hip 60 knee 80"))
+                .isEqualTo(ExitStatus.OK);
+        String[] lines = out.toString().split("\n", -1);
+        // A header, 41 moments, and the end of the last line.
+        assertThat(lines).hasSize(43);
+        assertThat(lines[41]).startsWith("6.000,hip 60 knee 80,").contains(",0.000,");
+        assertThat(lines[21].split(",", -1)[6]).as("load half way").isNotEqualTo("0.000");
+    }
+
+    @Test
+    void comparingAndVaryingSayWhyTheyCannot() {
+        String red = "../examples/red-flag-saddle-numbness.yaml";
+        String stiff = "../examples/low-irritability-stiff.yaml";
+        assertThat(run("what-if", red)).isEqualTo(ExitStatus.NO_PLAN);
+        assertThat(run("compare", stiff, "glide-knee-lying", "glide-knee-lying"))
+                .isEqualTo(ExitStatus.BAD_INPUT);
+        assertThat(err.toString()).contains("screening stops the plan", "is given twice");
+        assertThat(run("compare", stiff, "glide-knee-lying", "glide-hip-lying")).isEqualTo(ExitStatus.OK);
+        assertThat(out.toString()).contains("of the draws");
+    }
+}
