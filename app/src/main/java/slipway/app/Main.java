@@ -6,6 +6,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import slipway.app.billing.UnitsCommand;
 import slipway.app.console.Failures;
 import slipway.app.exercises.ExercisesCommand;
 import slipway.app.locate.AnatomyCommand;
@@ -45,6 +46,7 @@ import slipway.app.schema.SchemaCommand;
             PredictCommand.class,
             CalibrateCommand.class,
             ValidateCommand.class,
+            UnitsCommand.class,
             SchemaCommand.class,
         },
         versionProvider = Version.class,

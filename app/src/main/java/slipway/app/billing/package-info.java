@@ -1,0 +1,5 @@
+/** {@code slipway units}: what treatment minutes come to. */
+@NullMarked
+package slipway.app.billing;
+
+import org.jspecify.annotations.NullMarked;
