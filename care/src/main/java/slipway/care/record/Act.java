@@ -1,0 +1,27 @@
+package slipway.care.record;
+
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+
+/**
+ * Who does something, in which role and when. It goes with every reading and writing of a person's record and from there
+ * into the trail.
+ *
+ * @param userId id of the staff account; for a patient the id of the access link; for the program a word such as
+ *     {@code import}
+ * @param clinicId the clinic in whose name
+ * @param at to the microsecond, which is what both databases keep; finer parts are dropped
+ */
+public record Act(String userId, Role role, String clinicId, Instant at) {
+    public Act {
+        if (userId.isBlank() || clinicId.isBlank()) {
+            throw new IllegalArgumentException("an act needs a user and a clinic");
+        }
+        at = at.truncatedTo(ChronoUnit.MICROS);
+    }
+
+    /** The same at another time. */
+    public Act at(Instant other) {
+        return new Act(userId, role, clinicId, other);
+    }
+}

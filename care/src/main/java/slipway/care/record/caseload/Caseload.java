@@ -1,0 +1,26 @@
+package slipway.care.record.caseload;
+
+import java.util.List;
+import slipway.care.record.Act;
+
+/** Who is there. Rows are those that the act may see by the reach of its account. */
+public interface Caseload {
+    /**
+     * Open episodes of a therapist: those with open alerts first, the longest waiting on top, then by the newest event.
+     *
+     * @param limit most rows, 1 to 500
+     */
+    List<TodayRow> today(String therapistId, int limit, Act act);
+
+    /** Open episodes of the clinic of the act, in the same order. */
+    List<TodayRow> today(int limit, Act act);
+
+    /**
+     * People of the clinic of the act by name.
+     *
+     * @param text beginning of the name or of one of its words, in any case and without regard to accents; empty for all
+     * @param afterKey {@link PersonRow#afterKey()} of the last row of the page before; empty for the first page
+     * @param limit most rows, 1 to 500
+     */
+    List<PersonRow> people(String text, String afterKey, int limit, Act act);
+}

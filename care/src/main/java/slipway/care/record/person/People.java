@@ -1,0 +1,27 @@
+package slipway.care.record.person;
+
+import java.util.Optional;
+import slipway.care.record.Act;
+import slipway.care.record.Saving;
+
+/** The people of a clinic. */
+public interface People {
+    /** Writes a new person into the clinic of the act. */
+    Person add(PersonDetails details, Act act);
+
+    /**
+     * A person, if the act may see them; the reading is noted in the trail, at most once per person, user and hour.
+     */
+    Optional<Person> find(String personId, Act act);
+
+    /** Changes a person; {@code version} is the one that was read. */
+    Saving<Person> change(String personId, long version, PersonDetails details, Act act);
+
+    /**
+     * Erases what can name or describe a person: details, clinical content, check-ins, documents and the payloads of the
+     * trail. Ids, times and digests stay, so that the trail still verifies.
+     *
+     * @param reason why, and on whose request; kept
+     */
+    void erase(String personId, String reason, Act act);
+}
