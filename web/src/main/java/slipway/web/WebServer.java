@@ -1,0 +1,52 @@
+package slipway.web;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.springframework.boot.Banner;
+import org.springframework.boot.SpringApplication;
+import org.springframework.boot.web.server.context.WebServerApplicationContext;
+import org.springframework.context.ConfigurableApplicationContext;
+
+/** The running server. */
+public final class WebServer implements AutoCloseable {
+    private final ConfigurableApplicationContext context;
+
+    private WebServer(ConfigurableApplicationContext context) {
+        this.context = context;
+    }
+
+    /**
+     * Starts the server; it runs until it is closed.
+     *
+     * @throws IllegalStateException if the port is taken or the records cannot be opened
+     */
+    public static WebServer start(WebOptions options, Map<String, Object> furtherSettings) {
+        var settings = new HashMap<String, Object>(furtherSettings);
+        settings.put("server.port", options.port());
+        settings.put("server.address", options.address());
+        var application = new SpringApplication(WebApplication.class);
+        application.setBannerMode(Banner.Mode.OFF);
+        application.setRegisterShutdownHook(true);
+        application.setDefaultProperties(settings);
+        application.addInitializers(context -> context.getBeanFactory().registerSingleton("webOptions", options));
+        return new WebServer(application.run());
+    }
+
+    /** The port that it listens on. */
+    public int port() {
+        if (context instanceof WebServerApplicationContext web && web.getWebServer() != null) {
+            return web.getWebServer().getPort();
+        }
+        throw new IllegalStateException("the server is not running");
+    }
+
+    /** The part of the running program that has a type, for tests. */
+    public <T> T part(Class<T> type) {
+        return context.getBean(type);
+    }
+
+    @Override
+    public void close() {
+        context.close();
+    }
+}

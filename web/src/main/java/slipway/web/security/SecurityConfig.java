@@ -1,0 +1,89 @@
+package slipway.web.security;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Set;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.http.HttpMethod;
+import org.springframework.security.authentication.AuthenticationManager;
+import org.springframework.security.authentication.ProviderNotFoundException;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer.FrameOptionsConfig;
+import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
+import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
+import org.springframework.security.web.context.SecurityContextRepository;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
+
+/** The rules of every request: the table of routes, the headers, the answers to whoever may not. */
+@Configuration
+class SecurityConfig {
+    private static final Duration HTTPS_ONLY = Duration.ofDays(365);
+
+    /** Nothing from elsewhere, nothing inline; pictures may be data because figures are embedded that way. */
+    private static final String CONTENT_POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; "
+            + "img-src 'self' data:; font-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; "
+            + "media-src 'self'; form-action 'self'; frame-src 'self'; frame-ancestors 'self'; base-uri 'none'";
+
+    @Bean
+    SecurityFilterChain routes(HttpSecurity http, SecurityContextRepository contexts, Refusals refusals) {
+        http.authorizeHttpRequests(rules -> {
+            var paths = PathPatternRequestMatcher.withDefaults();
+            for (Route route : Routes.list()) {
+                var rule = rules.requestMatchers(paths.matcher(HttpMethod.valueOf(route.method()), route.pattern()));
+                if (route.who().contains("public")) {
+                    rule.permitAll();
+                } else {
+                    rule.hasAnyAuthority(authorities(route.who()));
+                }
+            }
+            rules.anyRequest().denyAll();
+        });
+        http.securityContext(context -> context.securityContextRepository(contexts));
+        http.exceptionHandling(
+                answers -> answers.authenticationEntryPoint(new LoginUrlAuthenticationEntryPoint("/sign-in"))
+                        .accessDeniedHandler(refusals));
+        http.formLogin(form -> form.disable())
+                .httpBasic(basic -> basic.disable())
+                .logout(logout -> logout.disable())
+                .anonymous(anonymous -> anonymous.authorities(List.of()).principal("nobody"));
+        http.headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_POLICY))
+                .referrerPolicy(policy -> policy.policy(ReferrerPolicy.NO_REFERRER))
+                .permissionsPolicyHeader(policy -> policy.policy(
+                        "camera=(), microphone=(), geolocation=(), payment=(), usb=(), interest-cohort=()"))
+                .frameOptions(FrameOptionsConfig::sameOrigin)
+                .httpStrictTransportSecurity(
+                        strict -> strict.includeSubDomains(false).maxAgeInSeconds(HTTPS_ONLY.toSeconds())));
+        return http.build();
+    }
+
+    private static String[] authorities(Set<String> who) {
+        return who.stream()
+                .flatMap(word -> word.equals("signed-in")
+                        ? List.of(Authorities.STAFF, Authorities.PENDING).stream()
+                        : List.of(word).stream())
+                .toArray(String[]::new);
+    }
+
+    @Bean
+    SecurityContextRepository securityContexts() {
+        return new HttpSessionSecurityContextRepository();
+    }
+
+    @Bean
+    PasswordEncoder passwords() {
+        return Argon2PasswordEncoder.defaultsForSpringSecurity_v5_8();
+    }
+
+    /** Nobody signs in through the framework: {@link SignInController} does it, so that both factors are in one place. */
+    @Bean
+    AuthenticationManager noAuthenticationManager() {
+        return attempt -> {
+            throw new ProviderNotFoundException("sign-in goes through its page");
+        };
+    }
+}

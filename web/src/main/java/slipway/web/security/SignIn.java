@@ -1,0 +1,106 @@
+package slipway.web.security;
+
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.stereotype.Service;
+import slipway.care.record.Act;
+import slipway.care.record.Records;
+import slipway.care.record.Role;
+import slipway.care.record.access.Credentials;
+import slipway.care.record.access.StaffAccount;
+import slipway.web.shell.StaffUser;
+
+/** Password and code against the accounts. An answer never tells whether a login exists. */
+@Service
+class SignIn {
+    private final Records records;
+    private final PasswordEncoder passwords;
+    private final Clock clock;
+    private final String nobodysHash;
+
+    SignIn(Records records, PasswordEncoder passwords, Clock clock) {
+        this.records = records;
+        this.passwords = passwords;
+        this.clock = clock;
+        this.nobodysHash = Objects.requireNonNull(passwords.encode("a password that nobody has"));
+    }
+
+    /** What came of an attempt. */
+    sealed interface Outcome {
+        /** In, with every factor that the account asks for. */
+        record In(StaffUser user) implements Outcome {}
+
+        /** The password is right; a code is asked for. */
+        record CodeNeeded(String login) implements Outcome {}
+
+        /** Wrong login, password or code: which of them is not said. */
+        record Wrong() implements Outcome {}
+
+        /** Too many attempts; not even looked at. */
+        record Wait(Instant until) implements Outcome {}
+    }
+
+    Outcome password(String login, String password) {
+        Instant now = clock.instant();
+        Optional<Credentials> found = records.staff().credentials(login);
+        if (found.isEmpty()) {
+            // As slow as a real check, so that the time does not tell which logins exist.
+            passwords.matches(password, nobodysHash);
+            return new Outcome.Wrong();
+        }
+        Credentials credentials = found.get();
+        Optional<Instant> wait = credentials.nextAllowedAt().filter(now::isBefore);
+        if (wait.isPresent()) {
+            return new Outcome.Wait(wait.get());
+        }
+        StaffAccount account = credentials.account();
+        if (!passwords.matches(password, credentials.passwordHash()) || !account.active()) {
+            return failed(credentials, now);
+        }
+        if (credentials.totpSecret().isPresent()) {
+            return new Outcome.CodeNeeded(login);
+        }
+        return in(account, now);
+    }
+
+    Outcome code(String login, String code) {
+        Instant now = clock.instant();
+        Credentials credentials = records.staff().credentials(login).orElseThrow();
+        Optional<Instant> wait = credentials.nextAllowedAt().filter(now::isBefore);
+        if (wait.isPresent()) {
+            return new Outcome.Wait(wait.get());
+        }
+        OptionalLong step = credentials.totpSecret().stream()
+                .flatMapToLong(secret -> SecondFactor.matchingStep(secret, code, now, 0).stream())
+                .findFirst();
+        boolean right = step.isPresent()
+                && credentials.account().active()
+                && records.staff().useTotpStep(credentials.account().id(), step.getAsLong());
+        return right ? in(credentials.account(), now) : failed(credentials, now);
+    }
+
+    private Outcome failed(Credentials credentials, Instant now) {
+        StaffAccount account = credentials.account();
+        Instant next = SlowDown.nextAllowed(credentials.failures() + 1, now);
+        records.staff().failed(account.id(), next, act(account, now));
+        return new Outcome.Wrong();
+    }
+
+    private Outcome in(StaffAccount account, Instant now) {
+        records.staff().signedIn(account.id(), act(account, now));
+        return new Outcome.In(user(account));
+    }
+
+    static StaffUser user(StaffAccount account) {
+        return new StaffUser(account.id(), account.clinicId(), account.displayName(), account.roles());
+    }
+
+    static Act act(StaffAccount account, Instant now) {
+        Role role = account.roles().stream().sorted().findFirst().orElseThrow();
+        return new Act(account.id(), role, account.clinicId(), now);
+    }
+}

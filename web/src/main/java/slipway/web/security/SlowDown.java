@@ -1,0 +1,30 @@
+package slipway.web.security;
+
+import java.time.Duration;
+import java.time.Instant;
+
+/**
+ * How long to wait after failed attempts: nothing for the first few, then twice as long each time. Nobody is locked out
+ * for good by somebody else's guessing.
+ *
+ * <p>From memory of NIST SP 800-63B: at most 100 failed attempts in a row; at a quarter of an hour each that takes a day.
+ */
+final class SlowDown {
+    private static final int FREE = 3;
+    private static final int LONGEST_SECONDS = 900;
+
+    private SlowDown() {}
+
+    /** When the next attempt is taken after so many failures in a row, the one of now included. */
+    static Instant nextAllowed(int failures, Instant now) {
+        return now.plus(pause(failures));
+    }
+
+    static Duration pause(int failures) {
+        if (failures <= FREE) {
+            return Duration.ZERO;
+        }
+        int doublings = Math.min(failures - FREE, 10);
+        return Duration.ofSeconds(Math.min(LONGEST_SECONDS, 1L << doublings));
+    }
+}

@@ -1,0 +1,70 @@
+package slipway.web.shell;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.core.Authentication;
+import org.springframework.security.core.context.SecurityContextHolder;
+import org.springframework.security.web.csrf.CsrfToken;
+import org.springframework.stereotype.Component;
+import slipway.documents.words.Words;
+import slipway.exercises.exercise.Language;
+import slipway.web.WebOptions;
+
+/** Makes the frame of a page from a request. */
+@Component
+public class Pages {
+    private static final Words WORDS = Words.beside(Pages.class, Language.EN);
+
+    private final WebOptions options;
+
+    Pages(WebOptions options) {
+        this.options = options;
+    }
+
+    /** The frame of a page that belongs to a part of the program. */
+    public Page page(HttpServletRequest request, Area area, String title) {
+        return page(request, Optional.of(area), title);
+    }
+
+    /** The frame of a page outside all parts. */
+    public Page page(HttpServletRequest request, String title) {
+        return page(request, Optional.empty(), title);
+    }
+
+    /** Title of the page of an error status. */
+    String title(int status) {
+        return WORDS.get("error.title." + status);
+    }
+
+    private Page page(HttpServletRequest request, Optional<Area> area, String title) {
+        @Nullable CsrfToken csrf = (CsrfToken) request.getAttribute(CsrfToken.class.getName());
+        return new Page(
+                title,
+                area,
+                findStaff(),
+                csrf == null ? "_csrf" : csrf.getParameterName(),
+                csrf == null ? "" : csrf.getToken(),
+                options.demo(),
+                Assets.VERSION,
+                Notices.take(request),
+                WORDS);
+    }
+
+    /** Who is signed in with every factor that the account asks for. */
+    public static Optional<StaffUser> findStaff() {
+        @Nullable Authentication held = SecurityContextHolder.getContext().getAuthentication();
+        return held != null && held.isAuthenticated() && held.getPrincipal() instanceof StaffUser user
+                ? Optional.of(user)
+                : Optional.empty();
+    }
+
+    /**
+     * Who is signed in.
+     *
+     * @throws IllegalStateException if nobody is; the routes let nobody else through
+     */
+    public static StaffUser staff() {
+        return findStaff().orElseThrow(() -> new IllegalStateException("nobody is signed in"));
+    }
+}
