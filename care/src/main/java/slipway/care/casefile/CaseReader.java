@@ -15,7 +15,22 @@ final class CaseReader {
 
     private CaseReader() {}
 
-    static CaseFile read(Fields root, Report report) {
+    /** What the readers make of a file, as far as they get. */
+    private record Parts(
+            RangesOfMotion ranges,
+            List<TestEntry> tests,
+            List<PressureLimit> limits,
+            List<Finding> findings,
+            List<SiteWeight> sites,
+            List<Clearance> clearances,
+            Choices choices) {}
+
+    /** Runs every rule between values, for what it reports. */
+    static void check(Fields root, Report report) {
+        parts(root, report);
+    }
+
+    private static Parts parts(Fields root, Report report) {
         RangesOfMotion ranges = RangeReader.read(root, report);
         List<TestEntry> tests = TestReader.read(root, report);
         List<PressureLimit> limits = RangeReader.readPressureLimits(root, report);
@@ -24,27 +39,31 @@ final class CaseReader {
         List<Clearance> clearances = SafetyReader.readClearances(root, report);
         RaiseChecks.check(root, tests, findings, report);
         checkProvenance(root, report);
-        Choices choices = ChoicesReader.read(root, report);
+        return new Parts(ranges, tests, limits, findings, sites, clearances, ChoicesReader.read(root, report));
+    }
+
+    static CaseFile read(Fields root, Report report) {
+        Parts parts = parts(root, report);
         // From here on every required value is there and of its type.
         report.throwIfAny();
         var examination = new Examination(
                 irritability(root.child("irritability")),
-                ranges,
-                tests,
-                limits,
+                parts.ranges(),
+                parts.tests(),
+                parts.limits(),
                 root.findNumber("sittingMinutes"),
                 root.texts("comfortablePositions").stream().map(Position::get).toList(),
                 Position.get(root.findText("restPosture").orElse(USUAL_REST)),
-                findings);
+                parts.findings());
         return new CaseFile(
                 root.text("id"),
                 new Provenance(root.yesNo("invented"), root.findText("source"), root.texts("inventedParts")),
                 patient(root.child("person")),
                 episode(root),
-                SafetyReader.read(root, clearances),
+                SafetyReader.read(root, parts.clearances()),
                 examination,
-                sites,
-                choices);
+                parts.sites(),
+                parts.choices());
     }
 
     private static void checkProvenance(Fields root, Report report) {

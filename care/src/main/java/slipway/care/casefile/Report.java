@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import slipway.exercises.yaml.Mistake;
 import slipway.exercises.yaml.MistakesException;
+import slipway.exercises.yaml.Pointers;
 import slipway.exercises.yaml.YamlDocument;
 import slipway.mechanics.body.Joint;
 
@@ -13,8 +14,26 @@ final class Report {
     private final YamlDocument document;
     private final List<Mistake> mistakes = new ArrayList<>();
 
+    /** Whether places are told as paths, because there is no text with lines. */
+    private final boolean byPath;
+
     Report(YamlDocument document) {
+        this(document, false);
+    }
+
+    private Report(YamlDocument document, boolean byPath) {
         this.document = document;
+        this.byPath = byPath;
+    }
+
+    /** A report on values that were never a text, such as those of a form. */
+    static Report byPath(YamlDocument document) {
+        return new Report(document, true);
+    }
+
+    /** What was found so far. */
+    List<Mistake> mistakes() {
+        return List.copyOf(mistakes);
     }
 
     void add(Fields at, String message) {
@@ -37,7 +56,9 @@ final class Report {
 
     /** Where a value stands, for example {@code line 31}. */
     String lineOf(Fields at) {
-        return "line " + document.mistake(at.pointer(), "").line();
+        return byPath
+                ? Pointers.shown(at.pointer())
+                : "line " + document.mistake(at.pointer(), "").line();
     }
 
     /** Ends the reading if there was any mistake. */
