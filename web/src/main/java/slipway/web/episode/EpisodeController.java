@@ -1,0 +1,145 @@
+package slipway.web.episode;
+
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import slipway.care.record.NotThere;
+import slipway.care.record.Saving;
+import slipway.care.record.chart.Chart;
+import slipway.care.record.content.Section;
+import slipway.care.record.content.SectionCheck;
+import slipway.care.record.content.SectionRecord;
+import slipway.exercises.yaml.Mistake;
+import slipway.web.form.FormReader;
+import slipway.web.form.FormView;
+import slipway.web.shell.Area;
+import slipway.web.shell.Notices;
+import slipway.web.shell.Pages;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The steps of an episode: shows them and saves what their forms edit. */
+@Controller
+class EpisodeController {
+    private final Desk desk;
+    private final Heads heads;
+    private final Pages pages;
+    private final Differences differences;
+    private final Map<Step, StepPage> steps = new EnumMap<>(Step.class);
+
+    EpisodeController(Desk desk, Heads heads, Pages pages, Differences differences, List<StepPage> all) {
+        this.desk = desk;
+        this.heads = heads;
+        this.pages = pages;
+        this.differences = differences;
+        all.forEach(page -> steps.put(page.step(), page));
+    }
+
+    /** The first step with nothing recorded yet. */
+    @GetMapping("/episodes/{id}")
+    String open(@PathVariable String id) {
+        Chart chart = desk.open(id);
+        Step first = heads.of(chart).marks().stream()
+                .filter(mark -> !mark.sign().equals("✓"))
+                .map(EpisodeHead.Mark::step)
+                .findFirst()
+                .orElse(Step.FOLLOW);
+        return "redirect:/episodes/" + id + "/" + first.key();
+    }
+
+    @GetMapping("/episodes/{id}/{step}")
+    String show(@PathVariable String id, @PathVariable String step, HttpServletRequest request, Model model) {
+        StepPage page = page(step);
+        Chart chart = desk.open(id);
+        Optional<SectionRecord> kept = page.step().section().map(chart::section);
+        var form = new FormView(kept.map(SectionRecord::content).orElseGet(EpisodeController::empty), List.of());
+        return show(page, chart, form, kept.map(SectionRecord::version).orElse(0L), request, model);
+    }
+
+    @PostMapping("/episodes/{id}/sections/{section}")
+    String save(
+            @PathVariable String id,
+            @PathVariable String section,
+            @RequestParam long version,
+            @RequestParam(defaultValue = "") String then,
+            HttpServletRequest request,
+            HttpServletResponse response,
+            Model model) {
+        Section edited = Section.find(section).orElseThrow(() -> new NotThere("section", section));
+        StepPage page = page(Step.editing(edited).key());
+        Chart chart = desk.open(id);
+        ObjectNode sent = page.adjust(chart, FormReader.read(request.getParameterMap(), edited.keys()));
+        List<Mistake> mistakes = mistakes(page, chart, edited, sent);
+        if (!mistakes.isEmpty()) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+            return show(page, chart, new FormView(sent, mistakes), version, request, model);
+        }
+        Saving<SectionRecord> saving = chart.save(edited, version, sent);
+        if (saving instanceof Saving.Stale<SectionRecord> stale) {
+            response.setStatus(HttpStatus.CONFLICT.value());
+            return stale(page, chart, stale.current(), sent, request, model);
+        }
+        Notices.put(request, heads.of(chart).text("saved"));
+        Step next = then.equals("next") ? page.step().next() : page.step();
+        return "redirect:/episodes/" + id + "/" + next.key();
+    }
+
+    private static List<Mistake> mistakes(StepPage page, Chart chart, Section edited, ObjectNode sent) {
+        ObjectNode rest = empty();
+        chart.sections().values().forEach(each -> rest.setAll(each.content()));
+        var mistakes =
+                new ArrayList<Mistake>(SectionCheck.of(edited, sent, rest).mistakes());
+        mistakes.addAll(page.check(chart, sent));
+        return mistakes;
+    }
+
+    private String show(
+            StepPage page, Chart chart, FormView form, long version, HttpServletRequest request, Model model) {
+        EpisodeHead head = heads.of(chart);
+        model.addAttribute("page", pages.page(request, Area.PEOPLE, head.label(page.step()) + " · " + head.name()));
+        model.addAttribute("head", head);
+        model.addAttribute("t", page.words());
+        model.addAttribute("form", form);
+        model.addAttribute("version", version);
+        page.fill(chart, form, model);
+        return "episode/" + page.step().key();
+    }
+
+    private String stale(
+            StepPage page,
+            Chart chart,
+            SectionRecord current,
+            ObjectNode sent,
+            HttpServletRequest request,
+            Model model) {
+        EpisodeHead head = heads.of(chart);
+        model.addAttribute("page", pages.page(request, Area.PEOPLE, head.text("stale.title")));
+        model.addAttribute("head", head);
+        model.addAttribute("step", page.step());
+        model.addAttribute("by", differences.nameOf(current.changedBy()));
+        model.addAttribute("current", current);
+        model.addAttribute("changes", Differences.between(current.content(), sent));
+        model.addAttribute("fields", Differences.fields(sent));
+        return "episode/stale";
+    }
+
+    private StepPage page(String key) {
+        return Step.find(key)
+                .flatMap(step -> Optional.ofNullable(steps.get(step)))
+                .orElseThrow(() -> new NotThere("step", key));
+    }
+
+    private static ObjectNode empty() {
+        return tools.jackson.databind.json.JsonMapper.shared().createObjectNode();
+    }
+}
