@@ -4,13 +4,20 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.OptionalInt;
 import slipway.exercises.yaml.Mistake;
 import slipway.exercises.yaml.YamlDocument;
 import slipway.exercises.yaml.YamlSchema;
+import slipway.reasoning.findings.Finding;
+import slipway.reasoning.screening.Region;
+import slipway.reasoning.screening.ScreeningInput;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** Checks parts of a case while the rest is still empty, with the schema and the rules that whole files are read by. */
+/**
+ * Checks and reads parts of a case while the rest is still empty, with the schema and the rules that whole files are read
+ * by.
+ */
 public final class CaseParts {
     private static final YamlSchema AS_FAR_AS_IT_GOES = YamlSchema.of(withoutRequired());
 
@@ -23,8 +30,7 @@ public final class CaseParts {
      * @param keys the top-level keys to judge
      */
     public static PartCheck check(ObjectNode tree, Collection<String> keys) {
-        // JSON is YAML, so the one reader serves both.
-        var document = YamlDocument.readAsFarAsPossible("case", tree.toString().getBytes(StandardCharsets.UTF_8));
+        YamlDocument document = document(tree);
         Report report = Report.byPath(document);
         report.addAll(AS_FAR_AS_IT_GOES.check(document));
         CaseReader.check(new Fields(document.root(), ""), report);
@@ -35,6 +41,42 @@ public final class CaseParts {
                         .distinct()
                         .toList(),
                 missing(tree, keys));
+    }
+
+    /**
+     * The neurological findings of both sides that stand under {@code examination}, in the order of the case file; empty
+     * if there are none. A value that {@link #check} would call a mistake is left out.
+     */
+    public static List<Finding> findings(ObjectNode tree) {
+        return FindingReader.read(fields(tree), Report.byPath(document(tree)));
+    }
+
+    /**
+     * What the screening looks at, as far as it is there: a question without an answer counts as not asked. A clearance
+     * that is not whole is left out, so that it clears nothing.
+     *
+     * @param ageYears age in whole years, if known; an age in the tree is not looked at
+     */
+    public static ScreeningInput screeningInput(ObjectNode tree, OptionalInt ageYears) {
+        Report report = Report.byPath(document(tree));
+        Fields root = fields(tree);
+        Safety safety = SafetyReader.read(root, SafetyReader.readClearances(root, report));
+        return new ScreeningInput(
+                Region.LEG,
+                safety.answers(),
+                safety.clearances(),
+                FindingReader.read(root, report),
+                ageYears,
+                safety.wells());
+    }
+
+    /** JSON is YAML, so the one reader serves both. */
+    private static YamlDocument document(ObjectNode tree) {
+        return YamlDocument.readAsFarAsPossible("case", tree.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static Fields fields(ObjectNode tree) {
+        return new Fields(tree, "");
     }
 
     private static String topLevelKey(Mistake mistake) {
