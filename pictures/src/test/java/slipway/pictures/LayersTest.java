@@ -27,6 +27,7 @@ class LayersTest {
                     "slipway.pictures.chart",
                     "slipway.pictures.ruler",
                     "slipway.pictures.nerve",
+                    "slipway.pictures.course",
                     "slipway.pictures.motion")
             .layer("figure")
             .definedBy("slipway.pictures.figure")
