@@ -58,7 +58,11 @@ public record Comparison(VisitPlan plan, String site, double firstGlidesMore, do
                 file.safety(),
                 file.examination(),
                 file.sites(),
-                new Choices(ids, file.choices().refused(), file.choices().remarks()));
+                new Choices(
+                        ids,
+                        file.choices().refused(),
+                        file.choices().ceilings(),
+                        file.choices().remarks()));
     }
 
     private static String refusals(VisitPlan plan) {
