@@ -23,6 +23,7 @@ import slipway.app.papers.SheetCommand;
 import slipway.app.plan.CompareCommand;
 import slipway.app.plan.PlanCommand;
 import slipway.app.plan.WhatIfCommand;
+import slipway.app.respond.RespondCommand;
 import slipway.app.schema.SchemaCommand;
 
 /** The command line of Slipway. */
@@ -36,6 +37,7 @@ import slipway.app.schema.SchemaCommand;
             GuideCommand.class,
             WhatIfCommand.class,
             CompareCommand.class,
+            RespondCommand.class,
             ScreenCommand.class,
             LocateCommand.class,
             ExercisesCommand.class,
