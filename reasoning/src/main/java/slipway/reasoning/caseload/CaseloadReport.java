@@ -1,0 +1,119 @@
+package slipway.reasoning.caseload;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import slipway.reasoning.measures.Change;
+
+/**
+ * The figures of a caseload.
+ *
+ * @param measures by id of the measure
+ * @param groups share better by more than error on a chosen measure, and where that stands; groups that are too small are
+ *     missing, not merged
+ */
+public record CaseloadReport(
+        int episodes,
+        Map<String, Shown<OfMeasure>> measures,
+        Shown<Quartiles> adherence,
+        Shown<OptionalInt> medianDaysToDischarge,
+        Shown<Shown.Share> stalled,
+        Map<String, Group> groups) {
+
+    /** Gains on one measure, and how many were more than error. */
+    public record OfMeasure(Quartiles gain, Shown<Shown.Share> better, Shown<Shown.Share> important) {}
+
+    /** A group against all. */
+    public record Group(Shown.Share better, Funnel.Limits limits, Funnel.Place place) {}
+
+    /** 25, 50 and 75 % points, interpolated (Hyndman & Fan 1996, type 7). */
+    public record Quartiles(double lower, double middle, double upper) {
+        static Quartiles of(double[] values) {
+            double[] sorted = values.clone();
+            Arrays.sort(sorted);
+            return new Quartiles(at(sorted, 0.25), at(sorted, 0.5), at(sorted, 0.75));
+        }
+
+        private static double at(double[] sorted, double share) {
+            double place = share * (sorted.length - 1);
+            int below = (int) Math.floor(place);
+            int above = Math.min(below + 1, sorted.length - 1);
+            return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+        }
+    }
+
+    public CaseloadReport {
+        measures = Map.copyOf(measures);
+        groups = Map.copyOf(groups);
+    }
+
+    /**
+     * The figures of some episodes.
+     *
+     * @param funnelMeasure id of the measure on which groups are compared
+     */
+    public static CaseloadReport of(List<EpisodeFacts> episodes, String funnelMeasure) {
+        double[] adherence = episodes.stream()
+                .filter(each -> each.adherence().isPresent())
+                .mapToDouble(each -> each.adherence().getAsDouble())
+                .toArray();
+        List<Boolean> stalled =
+                episodes.stream().flatMap(each -> each.stalled().stream()).toList();
+        return new CaseloadReport(
+                episodes.size(),
+                measures(episodes),
+                Shown.of(adherence.length, () -> Quartiles.of(adherence)),
+                Shown.of(episodes.size(), () -> TimeToEnd.of(episodes).medianDays()),
+                Shown.share((int) stalled.stream().filter(each -> each).count(), stalled.size()),
+                groups(episodes, funnelMeasure));
+    }
+
+    private static Map<String, Shown<OfMeasure>> measures(List<EpisodeFacts> episodes) {
+        var byMeasure = new TreeMap<String, List<Change>>();
+        episodes.forEach(each -> each.changes()
+                .forEach((id, change) -> byMeasure
+                        .computeIfAbsent(id, none -> new java.util.ArrayList<>())
+                        .add(change)));
+        var shown = new LinkedHashMap<String, Shown<OfMeasure>>();
+        byMeasure.forEach((id, changes) -> shown.put(id, Shown.of(changes.size(), () -> measure(changes))));
+        return shown;
+    }
+
+    private static OfMeasure measure(List<Change> changes) {
+        int better = (int) changes.stream().filter(Change::better).count();
+        int important = (int) changes.stream()
+                .filter(each -> each.better() && each.kind() == Change.Kind.IMPORTANT)
+                .count();
+        return new OfMeasure(
+                Quartiles.of(changes.stream().mapToDouble(Change::gain).toArray()),
+                Shown.share(better, changes.size()),
+                Shown.share(important, changes.size()));
+    }
+
+    private static Map<String, Group> groups(List<EpisodeFacts> episodes, String measure) {
+        var counts = new TreeMap<String, int[]>();
+        for (EpisodeFacts each : episodes) {
+            Change change = each.changes().get(measure);
+            if (change != null) {
+                int[] count = counts.computeIfAbsent(each.group(), none -> new int[2]);
+                count[0] += change.better() ? 1 : 0;
+                count[1]++;
+            }
+        }
+        int better = counts.values().stream().mapToInt(c -> c[0]).sum();
+        int all = counts.values().stream().mapToInt(c -> c[1]).sum();
+        var groups = new LinkedHashMap<String, Group>();
+        counts.forEach((name, count) -> {
+            boolean enough = Shown.share(count[0], count[1]) instanceof Shown.Figure<?>;
+            if (enough && better > 0 && better < all) {
+                var share = new Shown.Share(count[0], count[1]);
+                double target = (double) better / all;
+                groups.put(name, new Group(share, Funnel.limits(target, share.of()), Funnel.place(target, share)));
+            }
+        });
+        return groups;
+    }
+}
