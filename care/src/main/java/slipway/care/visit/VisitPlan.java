@@ -1,5 +1,6 @@
 package slipway.care.visit;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import slipway.care.casefile.SiteWeight;
 import slipway.exercises.exercise.Exercise;
 import slipway.exercises.unload.Advice;
 import slipway.mechanics.pathway.PathwayModel;
+import slipway.reasoning.dose.DosePlan;
 import slipway.reasoning.dose.DosedExercise;
 import slipway.reasoning.plan.ModelStamp;
 import slipway.reasoning.plan.PlanResult;
@@ -47,6 +49,22 @@ public record VisitPlan(
     /** The exercises that are given, with their ranges and doses; none when the plan is stopped. */
     public List<DosedExercise> given() {
         return result.map(found -> found.dose().exercises()).orElse(List.of());
+    }
+
+    /** The same visit with only some of its exercises given: those that were tried in the room and released. */
+    public VisitPlan only(Collection<String> ids) {
+        Optional<PlanResult> fewer = result.map(found -> new PlanResult(
+                found.plan(),
+                new DosePlan(
+                        found.dose().site(),
+                        found.dose().exercises().stream()
+                                .filter(dosed ->
+                                        ids.contains(dosed.range().candidate().id()))
+                                .toList(),
+                        found.dose().refused(),
+                        found.dose().notes()),
+                found.tolerance()));
+        return new VisitPlan(file, screening, sites, stamp, fewer, exercises, companions, unload);
     }
 
     /** Sentences that go with the plan, or with its absence. */

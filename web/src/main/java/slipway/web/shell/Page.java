@@ -34,7 +34,7 @@ public record Page(
 
     /** Address of a file that belongs to the pages; it changes with the version, so that it may be kept long. */
     public String asset(String file) {
-        return "/assets/" + version + "/" + file;
+        return "/assets/" + Assets.VERSION + "/" + file;
     }
 
     /** The parts that whoever is signed in can open. */

@@ -32,6 +32,11 @@ public class Pages {
         return page(request, Optional.empty(), title);
     }
 
+    /** Version of the program, for stamps of results. */
+    public static String version() {
+        return Assets.PROGRAM;
+    }
+
     /** Title of the page of an error status. */
     String title(int status) {
         return WORDS.get("error.title." + status);
@@ -46,7 +51,7 @@ public class Pages {
                 csrf == null ? "_csrf" : csrf.getParameterName(),
                 csrf == null ? "" : csrf.getToken(),
                 options.demo(),
-                Assets.VERSION,
+                Assets.PROGRAM,
                 Notices.take(request),
                 WORDS);
     }

@@ -14,3 +14,17 @@ if (idle) {
 
 // The first mistake gets the focus, so that it is read out and seen.
 document.querySelector('.mistakes')?.focus();
+
+// "I asked each of these: the rest is no" fills what is not answered in its group.
+document.querySelectorAll('[data-rest]').forEach((button) => {
+  button.hidden = false;
+  button.addEventListener('click', () => {
+    const group = button.closest('[data-group]');
+    group.querySelectorAll('fieldset').forEach((question) => {
+      if (!question.querySelector('input:checked')) {
+        question.querySelector(`input[value="${button.dataset.rest}"]`).checked = true;
+      }
+    });
+    button.dispatchEvent(new Event('change', { bubbles: true }));
+  });
+});
