@@ -1,0 +1,93 @@
+package slipway.web.episode.plan;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import slipway.care.casefile.CaseFiles;
+import slipway.care.record.assembly.Assembly;
+import slipway.care.record.chart.Chart;
+import slipway.care.record.chart.PlanDraft;
+import slipway.care.record.chart.PlanVersion;
+import slipway.care.record.chart.Stamp;
+import slipway.care.visit.VisitPlan;
+import slipway.documents.visit.PlanJson;
+import slipway.web.episode.Cases;
+import slipway.web.shell.Numbers;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Plans as they are kept, and kept plans beside those of now. */
+public final class PlanDrafts {
+    private PlanDrafts() {}
+
+    static PlanDraft of(Cases cases, Chart chart, Assembly.Complete whole, ObjectNode ceilings) {
+        VisitPlan visit = cases.visit(whole);
+        return new PlanDraft(
+                whole.text(),
+                cases.inputs(chart, whole.text()),
+                new Stamp(visit.stamp().version(), visit.stamp().parametersSha256()),
+                body(visit),
+                ceilings);
+    }
+
+    /** The visit of a kept plan, computed from its inputs by the program of now. */
+    public static VisitPlan visit(Cases cases, PlanVersion version) {
+        String text = version.plan().inputs();
+        return cases.visit(new Assembly.Complete(CaseFiles.read(text.getBytes(StandardCharsets.UTF_8), "plan"), text));
+    }
+
+    private static ObjectNode body(VisitPlan visit) {
+        return (ObjectNode) JsonMapper.shared().readTree(PlanJson.of(visit));
+    }
+
+    /**
+     * One exercise of a kept plan beside the same of now.
+     *
+     * @param was in words; blank if it was not given
+     * @param now in words; blank if it would not be given
+     */
+    public record Row(String exercise, String was, String now) {
+        /** Whether the two differ. */
+        public boolean differs() {
+            return !was.equals(now);
+        }
+    }
+
+    static List<Row> compare(Cases cases, PlanVersion version) {
+        JsonNode was = version.plan().body().path("plan").path("exercises");
+        JsonNode now = body(visit(cases, version)).path("plan").path("exercises");
+        Set<String> ids = new LinkedHashSet<>();
+        was.forEach(each -> ids.add(each.path("id").asString()));
+        now.forEach(each -> ids.add(each.path("id").asString()));
+        var rows = new ArrayList<Row>();
+        ids.forEach(id -> rows.add(new Row(id, words(was, id), words(now, id))));
+        return rows;
+    }
+
+    private static String words(JsonNode exercises, String id) {
+        for (JsonNode exercise : exercises) {
+            if (exercise.path("id").asString().equals(id)) {
+                var ranges = new ArrayList<String>();
+                exercise.path("ranges")
+                        .forEach(range -> ranges.add("%s %s° to %s°"
+                                .formatted(
+                                        range.path("joint").asString(),
+                                        Numbers.plain(range.path("fromDeg").asDouble()),
+                                        Numbers.plain(range.path("toDeg").asDouble()))));
+                return "%s; %d × %d, %d a day; peak load %s %%"
+                        .formatted(
+                                String.join(", ", ranges),
+                                exercise.path("repetitions").asInt(),
+                                exercise.path("sets").asInt(),
+                                exercise.path("sessionsPerDay").asInt(),
+                                Numbers.one(exercise.path("peakLoadPct")
+                                        .path("median")
+                                        .asDouble()));
+            }
+        }
+        return "";
+    }
+}
