@@ -1,0 +1,146 @@
+package slipway.web.security;
+
+import com.google.zxing.BarcodeFormat;
+import com.google.zxing.WriterException;
+import com.google.zxing.common.BitMatrix;
+import com.google.zxing.qrcode.QRCodeWriter;
+import jakarta.servlet.http.HttpServletRequest;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.Objects;
+import java.util.Optional;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import slipway.care.record.Act;
+import slipway.care.record.Records;
+import slipway.care.record.access.Credentials;
+import slipway.care.record.access.StaffAccount;
+import slipway.documents.words.Words;
+import slipway.exercises.exercise.Language;
+import slipway.web.shell.Notices;
+import slipway.web.shell.Pages;
+
+/** One's own sign-in: password and second factor. */
+@Controller
+public class AccountController {
+    private static final Words WORDS = Words.beside(AccountController.class, Language.EN);
+    private static final String NEW_SECRET = "newSecret";
+
+    private final Pages pages;
+    private final Records records;
+    private final PasswordPolicy policy;
+    private final PasswordEncoder passwords;
+    private final Clock clock;
+    private final SecureRandom random = new SecureRandom();
+
+    AccountController(Pages pages, Records records, PasswordPolicy policy, PasswordEncoder passwords, Clock clock) {
+        this.pages = pages;
+        this.records = records;
+        this.policy = policy;
+        this.passwords = passwords;
+        this.clock = clock;
+    }
+
+    @GetMapping("/account")
+    String account(HttpServletRequest request, Model model) {
+        Credentials credentials = credentials();
+        boolean second = credentials.totpSecret().isPresent();
+        if (!second && request.getSession().getAttribute(NEW_SECRET) == null) {
+            request.getSession().setAttribute(NEW_SECRET, SecondFactor.newSecret(random));
+        }
+        Optional<String> secret = second
+                ? Optional.empty()
+                : Optional.of(String.valueOf(request.getSession().getAttribute(NEW_SECRET)));
+        model.addAttribute("page", pages.page(request, WORDS.get("account.title")));
+        model.addAttribute("t", WORDS);
+        model.addAttribute("login", credentials.account().login());
+        model.addAttribute("second", second);
+        model.addAttribute("secret", secret);
+        model.addAttribute(
+                "code",
+                secret.map(key ->
+                        qr(SecondFactor.address(key, credentials.account().login()))));
+        return "security/account";
+    }
+
+    @PostMapping("/account/password")
+    String password(@RequestParam String current, @RequestParam String changed, HttpServletRequest request) {
+        Credentials credentials = credentials();
+        StaffAccount account = credentials.account();
+        if (!passwords.matches(current, credentials.passwordHash())) {
+            return back(request, WORDS.get("account.current.wrong"));
+        }
+        Optional<String> refusal =
+                policy.refusal(changed, credentials.totpSecret().isPresent(), account.login());
+        if (refusal.isPresent()) {
+            return back(request, WORDS.get(refusal.get()));
+        }
+        records.staff().setPassword(account.id(), Objects.requireNonNull(passwords.encode(changed)), act(account));
+        return back(request, WORDS.get("account.saved"));
+    }
+
+    @PostMapping("/account/second-factor")
+    String turnOn(@RequestParam String code, HttpServletRequest request) {
+        StaffAccount account = credentials().account();
+        String secret = String.valueOf(request.getSession().getAttribute(NEW_SECRET));
+        if (SecondFactor.matchingStep(secret, code, clock.instant(), 0).isEmpty()) {
+            return back(request, WORDS.get("code.wrong"));
+        }
+        records.staff().setTotp(account.id(), Optional.of(secret), act(account));
+        request.getSession().removeAttribute(NEW_SECRET);
+        return back(request, WORDS.get("account.second.saved"));
+    }
+
+    @PostMapping("/account/second-factor/remove")
+    String turnOff(@RequestParam String current, HttpServletRequest request) {
+        Credentials credentials = credentials();
+        StaffAccount account = credentials.account();
+        if (!passwords.matches(current, credentials.passwordHash())) {
+            return back(request, WORDS.get("account.current.wrong"));
+        }
+        if (policy.refusal(current, false, account.login()).isPresent()) {
+            return back(request, WORDS.get("account.second.stay"));
+        }
+        records.staff().setTotp(account.id(), Optional.empty(), act(account));
+        return back(request, WORDS.get("account.second.removed"));
+    }
+
+    private static String back(HttpServletRequest request, String sentence) {
+        Notices.put(request, sentence);
+        return "redirect:/account";
+    }
+
+    private Credentials credentials() {
+        StaffAccount account = records.staff().find(Pages.staff().accountId()).orElseThrow();
+        return records.staff().credentials(account.login()).orElseThrow();
+    }
+
+    private Act act(StaffAccount account) {
+        return SignIn.act(account, clock.instant());
+    }
+
+    /** A QR code as the path of an SVG, one unit a module. */
+    private static Code qr(String text) {
+        try {
+            BitMatrix matrix = new QRCodeWriter().encode(text, BarcodeFormat.QR_CODE, 0, 0);
+            var path = new StringBuilder();
+            for (int y = 0; y < matrix.getHeight(); y++) {
+                for (int x = 0; x < matrix.getWidth(); x++) {
+                    if (matrix.get(x, y)) {
+                        path.append('M').append(x).append(' ').append(y).append("h1v1h-1z");
+                    }
+                }
+            }
+            return new Code(matrix.getWidth(), path.toString());
+        } catch (WriterException e) {
+            throw new IllegalStateException("a QR code of " + text.length() + " characters", e);
+        }
+    }
+
+    /** A QR code. */
+    public record Code(int size, String path) {}
+}
