@@ -6,6 +6,7 @@ import slipway.care.record.access.Passkeys;
 import slipway.care.record.access.Staff;
 import slipway.care.record.caseload.Caseload;
 import slipway.care.record.chart.Charts;
+import slipway.care.record.draft.Drafts;
 import slipway.care.record.follow.Alerts;
 import slipway.care.record.person.People;
 import slipway.care.record.trail.Trail;
@@ -18,6 +19,8 @@ public interface Records {
     People people();
 
     Charts charts();
+
+    Drafts drafts();
 
     Caseload caseload();
 

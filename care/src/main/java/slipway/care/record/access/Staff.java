@@ -70,6 +70,13 @@ public interface Staff {
     /** Breaks the glass for a person of the clinic of the act; the trail and the lead hear of it. */
     Grant breakGlass(String personId, String reason, Instant until, Act act);
 
+    /**
+     * The same for the person of an episode, for whoever knows only the episode that was refused.
+     *
+     * @throws slipway.care.record.NotThere if there is no such episode in the clinic of the act
+     */
+    Grant breakGlassForEpisode(String episodeId, String reason, Instant until, Act act);
+
     /** Grants of a clinic since some time, newest first. */
     List<Grant> grants(String clinicId, Instant since);
 }

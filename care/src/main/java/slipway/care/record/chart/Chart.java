@@ -2,6 +2,7 @@ package slipway.care.record.chart;
 
 import java.time.Instant;
 import java.util.Map;
+import java.util.Optional;
 import slipway.care.record.Saving;
 import slipway.care.record.content.Section;
 import slipway.care.record.content.SectionRecord;
@@ -27,6 +28,9 @@ public interface Chart {
     Map<Section, SectionRecord> sections();
 
     SectionRecord section(Section section);
+
+    /** A section as it was in an earlier version, to show an old result as it was. */
+    Optional<SectionRecord> earlier(Section section, long version);
 
     /**
      * Writes a section as a whole. What stands in it is not judged here: {@link

@@ -21,7 +21,7 @@ public interface People {
      * Erases what can name or describe a person: details, clinical content, check-ins, documents and the payloads of the
      * trail. Ids, times and digests stay, so that the trail still verifies.
      *
-     * @param reason why, and on whose request; kept
+     * @param reason why, and on whose request, 1 to 200 characters without the person's name; kept
      */
     void erase(String personId, String reason, Act act);
 }
