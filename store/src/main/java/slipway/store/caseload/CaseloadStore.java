@@ -1,0 +1,88 @@
+package slipway.store.caseload;
+
+import java.util.List;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.jooq.Record1;
+import org.jooq.Select;
+import org.jooq.impl.DSL;
+import slipway.care.record.Act;
+import slipway.care.record.caseload.Caseload;
+import slipway.care.record.caseload.PersonRow;
+import slipway.care.record.caseload.TodayRow;
+import slipway.store.access.Scope;
+import slipway.store.access.Scopes;
+import slipway.store.db.Db;
+import slipway.store.tables.AlertTable;
+import slipway.store.tables.EpisodeTable;
+
+/** Lists over many people. */
+public final class CaseloadStore implements Caseload {
+    private static final int MOST_ROWS = 500;
+
+    private final Db db;
+    private final Scopes scopes;
+
+    public CaseloadStore(Db db, Scopes scopes) {
+        this.db = db;
+        this.scopes = scopes;
+    }
+
+    @Override
+    public List<TodayRow> today(String therapistId, int limit, Act act) {
+        Scope scope = scopes.of(act);
+        Condition which = EpisodeTable.THERAPIST_ID
+                .eq(therapistId)
+                .and(EpisodeTable.CLINIC_ID.eq(act.clinicId()))
+                .and(scope.episodes());
+        return db.read(query -> TodayQuery.rows(query, which, checked(limit)));
+    }
+
+    @Override
+    public List<TodayRow> today(int limit, Act act) {
+        Scope scope = scopes.of(act);
+        Condition seen = EpisodeTable.CLINIC_ID.eq(act.clinicId()).and(scope.episodes());
+        return db.read(query -> TodayQuery.rows(
+                query,
+                EpisodeTable.ID.in(waiting(query, act.clinicId(), seen, limit).union(newest(query, seen, limit))),
+                checked(limit)));
+    }
+
+    /** Episodes with open alerts, the longest waiting first. */
+    private static Select<Record1<String>> waiting(DSLContext query, String clinicId, Condition seen, int limit) {
+        return query.select(DSL.field(DSL.name("waiting", "id"), String.class))
+                .from(query.select(AlertTable.EPISODE_ID.as("id"))
+                        .from(AlertTable.ALERT)
+                        .join(EpisodeTable.EPISODE)
+                        .on(EpisodeTable.ID.eq(AlertTable.EPISODE_ID))
+                        .where(AlertTable.CLINIC_ID.eq(clinicId), AlertTable.ACKNOWLEDGED_AT.isNull(), seen)
+                        .orderBy(AlertTable.RAISED_AT)
+                        .limit(limit)
+                        .asTable("waiting"));
+    }
+
+    /** Open episodes, the newest first. */
+    private static Select<Record1<String>> newest(DSLContext query, Condition seen, int limit) {
+        return query.select(DSL.field(DSL.name("newest", "id"), String.class))
+                .from(query.select(EpisodeTable.ID.as("id"))
+                        .from(EpisodeTable.EPISODE)
+                        .where(seen, TodayQuery.IS_OPEN)
+                        .orderBy(EpisodeTable.OPENED_AT.desc())
+                        .limit(limit)
+                        .asTable("newest"));
+    }
+
+    @Override
+    public List<PersonRow> people(String text, String afterKey, int limit, Act act) {
+        Scope scope = scopes.of(act);
+        return db.read(
+                query -> PeopleQuery.rows(query, act.clinicId(), text, afterKey, checked(limit), scope.people()));
+    }
+
+    private static int checked(int limit) {
+        if (limit < 1 || limit > MOST_ROWS) {
+            throw new IllegalArgumentException("limit must be within 1 and %d, was %d".formatted(MOST_ROWS, limit));
+        }
+        return limit;
+    }
+}

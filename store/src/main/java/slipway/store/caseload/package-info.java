@@ -1,0 +1,5 @@
+/** Lists over many people, each one query. */
+@NullMarked
+package slipway.store.caseload;
+
+import org.jspecify.annotations.NullMarked;
