@@ -2,17 +2,25 @@ package slipway.web;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.CountDownLatch;
 import org.springframework.boot.Banner;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.event.ContextClosedEvent;
 
 /** The running server. */
 public final class WebServer implements AutoCloseable {
     private final ConfigurableApplicationContext context;
+    private final CountDownLatch ended = new CountDownLatch(1);
 
     private WebServer(ConfigurableApplicationContext context) {
         this.context = context;
+        context.addApplicationListener(event -> {
+            if (event instanceof ContextClosedEvent) {
+                ended.countDown();
+            }
+        });
     }
 
     /**
@@ -20,7 +28,7 @@ public final class WebServer implements AutoCloseable {
      *
      * @throws IllegalStateException if the port is taken or the records cannot be opened
      */
-    public static WebServer start(WebOptions options, Map<String, Object> furtherSettings) {
+    public static WebServer start(WebOptions options, ServerParts parts, Map<String, Object> furtherSettings) {
         var settings = new HashMap<String, Object>(furtherSettings);
         settings.put("server.port", options.port());
         settings.put("server.address", options.address());
@@ -28,7 +36,13 @@ public final class WebServer implements AutoCloseable {
         application.setBannerMode(Banner.Mode.OFF);
         application.setRegisterShutdownHook(true);
         application.setDefaultProperties(settings);
-        application.addInitializers(context -> context.getBeanFactory().registerSingleton("webOptions", options));
+        application.addInitializers(context -> {
+            var beans = context.getBeanFactory();
+            beans.registerSingleton("webOptions", options);
+            beans.registerSingleton("records", parts.records());
+            beans.registerSingleton("sessionShelf", parts.sessions());
+            beans.registerSingleton("clock", parts.clock());
+        });
         return new WebServer(application.run());
     }
 
@@ -43,6 +57,11 @@ public final class WebServer implements AutoCloseable {
     /** The part of the running program that has a type, for tests. */
     public <T> T part(Class<T> type) {
         return context.getBean(type);
+    }
+
+    /** Waits until the server is closed, by this program or by a signal. */
+    public void await() throws InterruptedException {
+        ended.await();
     }
 
     @Override

@@ -50,7 +50,7 @@ class SecurityConfig {
         http.formLogin(form -> form.disable())
                 .httpBasic(basic -> basic.disable())
                 .logout(logout -> logout.disable())
-                .anonymous(anonymous -> anonymous.authorities(List.of()).principal("nobody"));
+                .anonymous(anonymous -> anonymous.authorities("NOBODY").principal("nobody"));
         http.headers(headers -> headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_POLICY))
                 .referrerPolicy(policy -> policy.policy(ReferrerPolicy.NO_REFERRER))
                 .permissionsPolicyHeader(policy -> policy.policy(

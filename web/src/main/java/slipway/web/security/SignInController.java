@@ -36,6 +36,7 @@ import slipway.web.shell.StaffUser;
 class SignInController {
     private static final Words WORDS = Words.beside(SignInController.class, Language.EN);
     private static final String PENDING_SINCE = "pendingSince";
+    private static final String IDLE_MINUTES = "15";
     private static final Duration PENDING_FOR = Duration.ofMinutes(5);
 
     private final Pages pages;
@@ -139,6 +140,11 @@ class SignInController {
         granted.add(new SimpleGrantedAuthority(Authorities.STAFF));
         user.roles().forEach(role -> granted.add(new SimpleGrantedAuthority(role.name())));
         keep(user, granted, request, response);
+        String minutes = records.clinics()
+                .setting(user.clinicId(), "idleMinutes", IDLE_MINUTES)
+                .value();
+        request.getSession().setMaxInactiveInterval((int)
+                Duration.ofMinutes(Integer.parseInt(minutes)).toSeconds());
         return "redirect:" + home(user);
     }
 

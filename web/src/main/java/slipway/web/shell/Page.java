@@ -14,6 +14,7 @@ import slipway.documents.words.Words;
  * @param csrfToken its value
  * @param demo whether all people are invented
  * @param version of the program
+ * @param idleMinutes after so long without a key or click, whoever is signed in is signed out
  * @param notice what just happened, in one sentence
  * @param words of the frame
  */
@@ -25,6 +26,7 @@ public record Page(
         String csrfToken,
         boolean demo,
         String version,
+        int idleMinutes,
         Optional<String> notice,
         Words words) {
     /** A text of the frame. */

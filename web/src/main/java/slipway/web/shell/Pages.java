@@ -1,6 +1,7 @@
 package slipway.web.shell;
 
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpSession;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.core.Authentication;
@@ -15,6 +16,8 @@ import slipway.web.WebOptions;
 @Component
 public class Pages {
     private static final Words WORDS = Words.beside(Pages.class, Language.EN);
+
+    private static final int SECONDS_A_MINUTE = 60;
 
     private final WebOptions options;
 
@@ -52,8 +55,14 @@ public class Pages {
                 csrf == null ? "" : csrf.getToken(),
                 options.demo(),
                 Assets.PROGRAM,
+                idleMinutes(request),
                 Notices.take(request),
                 WORDS);
+    }
+
+    private static int idleMinutes(HttpServletRequest request) {
+        @Nullable HttpSession session = request.getSession(false);
+        return session == null ? 0 : session.getMaxInactiveInterval() / SECONDS_A_MINUTE;
     }
 
     /** Who is signed in with every factor that the account asks for. */

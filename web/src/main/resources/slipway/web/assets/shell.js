@@ -1,15 +1,51 @@
-// What every page does: forms that keep what was typed, and a warning before idle sign-off.
+// What every page does: keeps what is typed, and signs out whoever is away.
+
+// A form that edits a part of the record is kept on the server a moment after each change.
+const kept = document.querySelector('form[data-draft]');
+let waiting = 0;
+let changed = false;
+const keep = async () => {
+  clearTimeout(waiting);
+  if (!kept || !changed) return;
+  changed = false;
+  try {
+    await fetch(kept.action.replace('/sections/', '/drafts/'), {
+      method: 'POST', body: new URLSearchParams(new FormData(kept)), keepalive: true,
+    });
+  } catch { changed = true; } // without network it is tried again with the next change
+};
+kept?.addEventListener('input', () => {
+  changed = true;
+  clearTimeout(waiting);
+  waiting = setTimeout(keep, 1500);
+});
+// A kept entry must not outlive the one that was saved.
+kept?.addEventListener('submit', () => { clearTimeout(waiting); changed = false; });
+addEventListener('pagehide', keep);
+
 const idle = document.querySelector('[data-idle-minutes]');
 if (idle) {
-  const minutes = Number(idle.dataset.idleMinutes);
+  const seconds = Number(idle.dataset.idleMinutes) * 60;
   let last = Date.now();
-  const seen = () => { last = Date.now(); idle.hidden = true; };
+  let told = Date.now();
+  const seen = () => {
+    last = Date.now();
+    idle.hidden = true;
+    // The server counts requests, the person counts keys: tell it now and then.
+    if (last - told > 60000) { told = last; fetch('/alive', { method: 'GET' }).catch(() => {}); }
+  };
   ['pointerdown', 'keydown'].forEach((kind) => addEventListener(kind, seen, { passive: true }));
-  setInterval(() => {
-    const left = minutes * 60 - (Date.now() - last) / 1000;
-    if (left < 0) location.reload();
-    else if (left < 60) idle.hidden = false;
-  }, 5000);
+  const look = async () => {
+    const left = seconds - (Date.now() - last) / 1000;
+    if (left <= 0) {
+      await keep();
+      document.querySelector('form.out').submit();
+    } else {
+      idle.hidden = left > 60;
+      setTimeout(look, Math.min(5000, left * 1000));
+    }
+  };
+  if (seconds > 0) look();
 }
 
 // The first mistake gets the focus, so that it is read out and seen.
