@@ -20,12 +20,14 @@ import slipway.care.record.chart.Chart;
 import slipway.care.record.content.Section;
 import slipway.care.record.content.SectionCheck;
 import slipway.care.record.content.SectionRecord;
+import slipway.care.record.draft.Draft;
 import slipway.exercises.yaml.Mistake;
 import slipway.web.form.FormReader;
 import slipway.web.form.FormView;
 import slipway.web.shell.Area;
 import slipway.web.shell.Notices;
 import slipway.web.shell.Pages;
+import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The steps of an episode: shows them and saves what their forms edit. */
@@ -62,8 +64,18 @@ class EpisodeController {
         StepPage page = page(step);
         Chart chart = desk.open(id);
         Optional<SectionRecord> kept = page.step().section().map(chart::section);
-        var form = new FormView(kept.map(SectionRecord::content).orElseGet(EpisodeController::empty), List.of());
-        return show(page, chart, form, kept.map(SectionRecord::version).orElse(0L), request, model);
+        Optional<Draft> draft = kept.flatMap(
+                record -> desk.records().drafts().find(id, record.section().key(), desk.act()));
+        model.addAttribute("draft", draft);
+        ObjectNode content = draft.map(Draft::content)
+                .map(EpisodeController::parsed)
+                .or(() -> kept.map(SectionRecord::content))
+                .orElseGet(EpisodeController::empty);
+        // A draft keeps the version that it was begun on: if somebody saved meanwhile, saving it shows both.
+        long version = draft.map(Draft::baseVersion)
+                .or(() -> kept.map(SectionRecord::version))
+                .orElse(0L);
+        return show(page, chart, new FormView(content, List.of()), version, request, model);
     }
 
     @PostMapping("/episodes/{id}/sections/{section}")
@@ -105,7 +117,7 @@ class EpisodeController {
 
     private String show(
             StepPage page, Chart chart, FormView form, long version, HttpServletRequest request, Model model) {
-        EpisodeHead head = heads.of(chart);
+        EpisodeHead head = heads.of(chart).with(draft(model));
         model.addAttribute("page", pages.page(request, Area.PEOPLE, head.label(page.step()) + " · " + head.name()));
         model.addAttribute("head", head);
         model.addAttribute("t", page.words());
@@ -139,7 +151,17 @@ class EpisodeController {
                 .orElseThrow(() -> new NotThere("step", key));
     }
 
+    private static Optional<Draft> draft(Model model) {
+        return model.getAttribute("draft") instanceof Optional<?> held
+                ? held.filter(Draft.class::isInstance).map(Draft.class::cast)
+                : Optional.empty();
+    }
+
+    private static ObjectNode parsed(String json) {
+        return (ObjectNode) JsonMapper.shared().readTree(json);
+    }
+
     private static ObjectNode empty() {
-        return tools.jackson.databind.json.JsonMapper.shared().createObjectNode();
+        return JsonMapper.shared().createObjectNode();
     }
 }

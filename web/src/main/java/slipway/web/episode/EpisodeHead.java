@@ -1,6 +1,8 @@
 package slipway.web.episode;
 
 import java.util.List;
+import java.util.Optional;
+import slipway.care.record.draft.Draft;
 import slipway.documents.words.Words;
 
 /**
@@ -8,6 +10,7 @@ import slipway.documents.words.Words;
  *
  * @param facts of the person and the episode, for the line below the name
  * @param news what happened since the last visit, at most three lines
+ * @param draft what was typed on this page and not saved, and is shown instead of what is recorded
  */
 public record EpisodeHead(
         String episodeId,
@@ -16,11 +19,17 @@ public record EpisodeHead(
         List<String> facts,
         List<String> news,
         List<Mark> marks,
+        Optional<Draft> draft,
         Words words) {
     public EpisodeHead {
         facts = List.copyOf(facts);
         news = List.copyOf(news);
         marks = List.copyOf(marks);
+    }
+
+    /** The same with a draft. */
+    EpisodeHead with(Optional<Draft> kept) {
+        return new EpisodeHead(episodeId, personId, name, facts, news, marks, kept, words);
     }
 
     /** A text of the frame of an episode. */

@@ -45,6 +45,7 @@ public class Heads {
                 facts(chart.episode(), person),
                 news(chart),
                 marks(chart),
+                Optional.empty(),
                 WORDS);
     }
 
