@@ -1,0 +1,38 @@
+package slipway.web.clinic;
+
+import java.util.List;
+import java.util.Optional;
+
+/** A setting that a clinic lead can change: its key, what it is if nobody has, and what it may be. */
+enum ClinicSetting {
+    UNITS("units", "metric", "metric|us"),
+    IDLE_MINUTES("idleMinutes", "15", "([5-9]|[1-9]\\d|1[01]\\d|120)"),
+    OPENING_HOURS("openingHours", "Mon-Fri 08:00-18:00", "[A-Za-z0-9:,; -]{0,200}"),
+    CLOSED_ADVICE("closedAdvice", "", ".{0,300}");
+
+    private final String key;
+    private final String otherwise;
+    private final String form;
+
+    ClinicSetting(String key, String otherwise, String form) {
+        this.key = key;
+        this.otherwise = otherwise;
+        this.form = form;
+    }
+
+    String key() {
+        return key;
+    }
+
+    String otherwise() {
+        return otherwise;
+    }
+
+    boolean takes(String value) {
+        return value.matches(form);
+    }
+
+    static Optional<ClinicSetting> find(String key) {
+        return List.of(values()).stream().filter(each -> each.key.equals(key)).findFirst();
+    }
+}
