@@ -25,6 +25,8 @@ import slipway.app.plan.PlanCommand;
 import slipway.app.plan.WhatIfCommand;
 import slipway.app.respond.RespondCommand;
 import slipway.app.schema.SchemaCommand;
+import slipway.app.serve.DemoCommand;
+import slipway.app.serve.ServeCommand;
 
 /** The command line of Slipway. */
 @Command(
@@ -32,6 +34,8 @@ import slipway.app.schema.SchemaCommand;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         subcommands = {
+            DemoCommand.class,
+            ServeCommand.class,
             PlanCommand.class,
             SheetCommand.class,
             GuideCommand.class,

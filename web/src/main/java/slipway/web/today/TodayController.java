@@ -42,7 +42,11 @@ class TodayController {
         model.addAttribute(
                 "alerts", rows.stream().filter(row -> row.openAlerts() > 0).toList());
         model.addAttribute("needs", needs);
-        model.addAttribute("steady", rows.size() - needs.size());
+        long alarmedOnly = rows.stream()
+                .filter(row -> row.openAlerts() > 0)
+                .filter(row -> needs.stream().noneMatch(need -> need.episodeId().equals(row.episodeId())))
+                .count();
+        model.addAttribute("steady", (int) (rows.size() - needs.size() - alarmedOnly));
         model.addAttribute("rows", rows);
         return "today/today";
     }

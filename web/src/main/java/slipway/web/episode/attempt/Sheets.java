@@ -21,7 +21,7 @@ import slipway.web.episode.Cases;
 
 /** Makes the sheet for home and the guide of a released plan, with the exercises that were tried and released. */
 @Component
-class Sheets {
+public class Sheets {
     private final Cases cases;
     private final HomeSheetPrinter printer = new HomeSheetPrinter(new PdfEngine());
 
@@ -30,8 +30,9 @@ class Sheets {
     }
 
     /** In which language and how large. */
-    record Choice(Language language, SheetFormat format) {
-        static Optional<Choice> read(String language, String paper, String type) {
+    public record Choice(Language language, SheetFormat format) {
+        /** The choice of a form; empty if any word of it is unknown. */
+        public static Optional<Choice> read(String language, String paper, String type) {
             Optional<Language> reads = Language.find(language);
             Optional<Paper> sheet = find(Paper.values(), paper);
             Optional<SheetFormat.Type> size = find(SheetFormat.Type.values(), type);
@@ -51,7 +52,7 @@ class Sheets {
     }
 
     /** Makes and keeps sheet and guide; answers the sheet. */
-    StoredDocument make(Chart chart, PlanVersion plan, VisitPlan visit, List<String> released, Choice choice) {
+    public StoredDocument make(Chart chart, PlanVersion plan, VisitPlan visit, List<String> released, Choice choice) {
         VisitPlan home = visit.only(released);
         String version = String.valueOf(plan.number());
         var sheet = choice.format().type() == SheetFormat.Type.LARGE

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import slipway.care.casefile.CaseFiles;
 import slipway.care.record.assembly.Assembly;
@@ -23,7 +24,8 @@ import tools.jackson.databind.node.ObjectNode;
 public final class PlanDrafts {
     private PlanDrafts() {}
 
-    static PlanDraft of(Cases cases, Chart chart, Assembly.Complete whole, ObjectNode ceilings) {
+    /** A plan as it is kept, with the most that the therapist allows. */
+    public static PlanDraft of(Cases cases, Chart chart, Assembly.Complete whole, ObjectNode ceilings) {
         VisitPlan visit = cases.visit(whole);
         return new PlanDraft(
                 whole.text(),
@@ -31,6 +33,11 @@ public final class PlanDrafts {
                 new Stamp(visit.stamp().version(), visit.stamp().parametersSha256()),
                 body(visit),
                 ceilings);
+    }
+
+    /** What is allowed at most when the therapist changes nothing. */
+    public static ObjectNode usualCeilings(VisitPlan visit) {
+        return Ceilings.read(Map.of(), visit).content();
     }
 
     /** The visit of a kept plan, computed from its inputs by the program of now. */
