@@ -8,7 +8,8 @@ import java.nio.file.Path;
  * @param url a JDBC URL that begins with {@code jdbc:sqlite:} or {@code jdbc:postgresql:}
  * @param user of PostgreSQL; empty for SQLite
  * @param password of PostgreSQL; empty for SQLite
- * @param writers most connections that write, 1 or more; SQLite has one whatever stands here
+ * @param writers most connections that write, 2 or more, since bringing the tables up to date takes two at once; SQLite
+ *     has one whatever stands here
  * @param readers most connections that read, 1 or more
  */
 public record StoreSettings(String url, String user, String password, int writers, int readers) {
@@ -21,15 +22,26 @@ public record StoreSettings(String url, String user, String password, int writer
         if (!url.startsWith("jdbc:sqlite:") && !url.startsWith("jdbc:postgresql:")) {
             throw new IllegalArgumentException("database must be jdbc:sqlite:... or jdbc:postgresql:...");
         }
-        if (writers < 1 || readers < 1) {
-            throw new IllegalArgumentException("writers and readers must be 1 or more");
+        if (writers < 2 || readers < 1) {
+            throw new IllegalArgumentException("there must be 2 or more writers and 1 or more readers");
         }
     }
 
-    /** SQLite in a folder. */
+    /**
+     * SQLite in a folder.
+     *
+     * @throws IllegalArgumentException if the name of the folder has a question mark, behind which the driver reads settings
+     */
     public static StoreSettings inFolder(Path folder) {
+        if (folder.toAbsolutePath().toString().contains("?")) {
+            throw new IllegalArgumentException("the folder's name must have no question mark: " + folder);
+        }
         return new StoreSettings(
-                "jdbc:sqlite:" + folder.resolve(FILE).toAbsolutePath(), "", "", 1, DEFAULT_CONNECTIONS);
+                "jdbc:sqlite:" + folder.resolve(FILE).toAbsolutePath(),
+                "",
+                "",
+                DEFAULT_CONNECTIONS,
+                DEFAULT_CONNECTIONS);
     }
 
     /** PostgreSQL. */

@@ -15,10 +15,16 @@ public final class Migrations {
 
     /** Runs what has not run yet; safe when several nodes start at once. Gives how many scripts ran. */
     public static int run(DataSource source, SQLDialect dialect) {
+        return runUpTo("latest", source, dialect);
+    }
+
+    /** Runs no script beyond a version, to test an upgrade from there. */
+    public static int runUpTo(String version, DataSource source, SQLDialect dialect) {
         return Flyway.configure(Migrations.class.getClassLoader())
                 .dataSource(source)
                 .locations("classpath:slipway/store/migration")
                 .placeholders(WORDS.getOrDefault(dialect, Map.of()))
+                .target(version)
                 .table("schema_history")
                 .cleanDisabled(true)
                 .loggers("slf4j")
