@@ -23,6 +23,9 @@ import slipway.app.papers.SheetCommand;
 import slipway.app.plan.CompareCommand;
 import slipway.app.plan.PlanCommand;
 import slipway.app.plan.WhatIfCommand;
+import slipway.app.records.AuditCommand;
+import slipway.app.records.ExportCommand;
+import slipway.app.records.ImportCommand;
 import slipway.app.respond.RespondCommand;
 import slipway.app.schema.SchemaCommand;
 import slipway.app.serve.DemoCommand;
@@ -53,6 +56,9 @@ import slipway.app.serve.ServeCommand;
             CalibrateCommand.class,
             ValidateCommand.class,
             UnitsCommand.class,
+            ImportCommand.class,
+            ExportCommand.class,
+            AuditCommand.class,
             SchemaCommand.class,
         },
         versionProvider = Version.class,
@@ -75,7 +81,8 @@ import slipway.app.serve.ServeCommand;
             "1:a fault of the program itself",
             "2:the command line or an input file cannot be used; nothing was written",
             "3:no plan, for reasons of safety; the reasons are printed, the letter is written",
-            "4:the machine cannot do it: something is missing, or a file cannot be written"
+            "4:the machine cannot do it: something is missing, or a file cannot be written",
+            "5:a check found damage: a trail that was tampered with, or a backup that is not whole"
         },
         footer = {
             "",

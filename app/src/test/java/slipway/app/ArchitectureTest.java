@@ -24,7 +24,9 @@ class ArchitectureTest {
             "slipway.exercises.",
             "slipway.pictures.",
             "slipway.care.",
-            "slipway.documents.");
+            "slipway.store.",
+            "slipway.documents.",
+            "slipway.web.");
 
     @ArchTest
     static final ArchRule DEPENDENCIES_POINT_ONE_WAY = noClasses()

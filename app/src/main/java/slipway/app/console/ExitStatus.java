@@ -12,6 +12,8 @@ public final class ExitStatus {
     public static final int NO_PLAN = 3;
     /** The machine cannot do it: something is missing, or a file cannot be written. */
     public static final int ENVIRONMENT = 4;
+    /** A check found damage: a trail that was tampered with, or a backup that is not whole. */
+    public static final int DAMAGE = 5;
 
     private ExitStatus() {}
 }

@@ -12,6 +12,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 import slipway.exercises.yaml.MistakesException;
+import slipway.store.db.StoreFailure;
 
 /** Says what went wrong, one mistake a line, and picks the exit status. */
 public final class Failures implements IExecutionExceptionHandler, IParameterExceptionHandler {
@@ -21,6 +22,10 @@ public final class Failures implements IExecutionExceptionHandler, IParameterExc
         if (failure instanceof MistakesException || failure instanceof BadInputException) {
             err.println(failure.getMessage());
             return ExitStatus.BAD_INPUT;
+        }
+        if (failure instanceof StoreFailure) {
+            err.println("slipway: " + failure.getMessage());
+            return ExitStatus.ENVIRONMENT;
         }
         Throwable cause = failure instanceof UncheckedIOException ? failure.getCause() : failure;
         if (cause instanceof IOException blocked) {
