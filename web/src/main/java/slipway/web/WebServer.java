@@ -1,5 +1,6 @@
 package slipway.web;
 
+import java.time.Clock;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
@@ -8,6 +9,7 @@ import org.springframework.boot.SpringApplication;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.context.event.ContextClosedEvent;
+import slipway.store.Store;
 
 /** The running server. */
 public final class WebServer implements AutoCloseable {
@@ -26,9 +28,12 @@ public final class WebServer implements AutoCloseable {
     /**
      * Starts the server; it runs until it is closed.
      *
+     * @param store the open records; they stay open when the server ends
+     * @param clock tells the time of everything that is written
+     * @param furtherSettings of the container, for tests and proxies
      * @throws IllegalStateException if the port is taken or the records cannot be opened
      */
-    public static WebServer start(WebOptions options, ServerParts parts, Map<String, Object> furtherSettings) {
+    public static WebServer start(WebOptions options, Store store, Clock clock, Map<String, Object> furtherSettings) {
         var settings = new HashMap<String, Object>(furtherSettings);
         settings.put("server.port", options.port());
         settings.put("server.address", options.address());
@@ -39,9 +44,9 @@ public final class WebServer implements AutoCloseable {
         application.addInitializers(context -> {
             var beans = context.getBeanFactory();
             beans.registerSingleton("webOptions", options);
-            beans.registerSingleton("records", parts.records());
-            beans.registerSingleton("sessionShelf", parts.sessions());
-            beans.registerSingleton("clock", parts.clock());
+            beans.registerSingleton("records", store.records());
+            beans.registerSingleton("sessionStore", store.sessions());
+            beans.registerSingleton("clock", clock);
         });
         return new WebServer(application.run());
     }

@@ -10,7 +10,6 @@ import picocli.CommandLine.Option;
 import slipway.app.console.BadInputException;
 import slipway.store.Store;
 import slipway.store.StoreSettings;
-import slipway.web.ServerParts;
 import slipway.web.WebOptions;
 import slipway.web.WebServer;
 
@@ -51,8 +50,7 @@ final class Serving {
                     "--public-address must be http:// or https:// and a host, was " + publicAddress.get());
         }
         var options = new WebOptions(port, address, data, database, publicAddress, demo);
-        var parts = new ServerParts(store.records(), new StoreShelf(store.sessions()), Clock.systemUTC());
-        return WebServer.start(options, parts, Map.of());
+        return WebServer.start(options, store, Clock.systemUTC(), Map.of());
     }
 
     void announce(PrintWriter out, WebServer server) {

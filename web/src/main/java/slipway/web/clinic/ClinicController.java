@@ -27,6 +27,7 @@ import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
 import slipway.exercises.yaml.Mistake;
 import slipway.web.episode.Desk;
+import slipway.web.form.FormReader;
 import slipway.web.form.FormView;
 import slipway.web.form.Option;
 import slipway.web.shell.Area;
@@ -52,6 +53,13 @@ class ClinicController {
 
     /** The fields of the clinic's own form. */
     record Details(String name, String kind, String phone, String emergency, long version) {
+        Details {
+            name = FormReader.text(name);
+            kind = FormReader.text(kind);
+            phone = FormReader.text(phone);
+            emergency = FormReader.text(emergency);
+        }
+
         ObjectNode fields() {
             return JsonMapper.shared()
                     .createObjectNode()

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import slipway.care.record.Role;
 import slipway.care.record.access.Reach;
+import slipway.web.form.FormReader;
 
 /**
  * The fields of an account, as text.
@@ -20,6 +21,8 @@ record StaffForm(String name, String[] roles, String reach) {
             Arrays.stream(Role.values()).filter(Role::isStaff).toList();
 
     StaffForm {
+        name = FormReader.text(name);
+        reach = FormReader.text(reach);
         roles = roles == null ? new String[0] : roles.clone();
     }
 

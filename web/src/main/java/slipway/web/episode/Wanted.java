@@ -32,10 +32,7 @@ public record Wanted(String address, String place, String what) {
     private static Wanted wanted(String key, List<Mistake> wanted, EpisodeHead head) {
         String named = String.join(
                 ", ",
-                wanted.stream()
-                        .limit(MOST_NAMED)
-                        .map(each -> each.path() + " " + each.message())
-                        .toList());
+                wanted.stream().limit(MOST_NAMED).map(each -> words(each, head)).toList());
         String more = wanted.size() > MOST_NAMED ? head.text("missing.more", wanted.size() - MOST_NAMED) : "";
         if (key.equals("person") || key.equals("language")) {
             return new Wanted("/people/" + head.personId(), head.text("details"), named + more);
@@ -46,6 +43,12 @@ public record Wanted(String address, String place, String what) {
                 .map(step ->
                         new Wanted("/episodes/" + head.episodeId() + "/" + step.key(), head.label(step), named + more))
                 .orElseGet(() -> new Wanted("/episodes/" + head.episodeId() + "/history", key, named + more));
+    }
+
+    /** What is missing in words of the page; what is wrong as the rule says it. */
+    private static String words(Mistake mistake, EpisodeHead head) {
+        String key = "wanted." + mistake.path();
+        return head.words().keys().contains(key) ? head.text(key) : mistake.path() + " " + mistake.message();
     }
 
     private static String top(String path) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -22,6 +23,11 @@ public final class FormReader {
     private static final int LONGEST_NUMBER = 12;
 
     private FormReader() {}
+
+    /** What a field holds; blank if the form did not send it. */
+    public static String text(@Nullable String sent) {
+        return sent == null ? "" : sent;
+    }
 
     /** The content of the fields below the given top keys; other fields are left alone. */
     public static ObjectNode read(Map<String, String[]> fields, List<String> topKeys) {

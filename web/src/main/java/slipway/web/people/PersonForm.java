@@ -13,6 +13,7 @@ import slipway.care.record.person.PersonDetails;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
 import slipway.exercises.yaml.Mistake;
+import slipway.web.form.FormReader;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -34,6 +35,18 @@ record PersonForm(
         String language,
         String phone,
         String email) {
+    PersonForm {
+        name = FormReader.text(name);
+        born = FormReader.text(born);
+        ageYears = FormReader.text(ageYears);
+        sex = FormReader.text(sex);
+        stature = FormReader.text(stature);
+        mass = FormReader.text(mass);
+        language = FormReader.text(language);
+        phone = FormReader.text(phone);
+        email = FormReader.text(email);
+    }
+
     private static final int OLDEST = 130;
 
     /** What came of reading the form: details, or everything that is wrong with it. */

@@ -23,6 +23,7 @@ import slipway.care.record.access.Reach;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
 import slipway.exercises.yaml.Mistake;
+import slipway.web.form.FormReader;
 import slipway.web.form.FormView;
 import slipway.web.form.Option;
 import slipway.web.shell.Notices;
@@ -60,6 +61,17 @@ class SetUpController {
             String name,
             String login,
             String password) {
+        SetUp {
+            code = FormReader.text(code);
+            clinic = FormReader.text(clinic);
+            setting = FormReader.text(setting);
+            phone = FormReader.text(phone);
+            emergency = FormReader.text(emergency);
+            name = FormReader.text(name);
+            login = FormReader.text(login);
+            password = FormReader.text(password);
+        }
+
         ObjectNode fields() {
             // The password is not sent back.
             return JsonMapper.shared()

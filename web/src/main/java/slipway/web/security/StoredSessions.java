@@ -17,7 +17,7 @@ import org.slf4j.LoggerFactory;
 import org.springframework.session.MapSession;
 import org.springframework.session.SessionRepository;
 import org.springframework.stereotype.Component;
-import slipway.web.SessionShelf;
+import slipway.store.session.SessionStore;
 
 /** Reads and writes sessions. One that cannot be read, from another version say, is none: its owner signs in again. */
 @Component
@@ -32,10 +32,10 @@ class StoredSessions implements SessionRepository<KeptSession> {
             "maxdepth=20;maxbytes=200000;java.lang.*;java.time.*;java.util.*;java.util.concurrent.*;"
                     + "org.springframework.security.**;slipway.**;!*");
 
-    private final SessionShelf shelf;
+    private final SessionStore shelf;
     private final Clock clock;
 
-    StoredSessions(SessionShelf shelf, Clock clock) {
+    StoredSessions(SessionStore shelf, Clock clock) {
         this.shelf = shelf;
         this.clock = clock;
     }
@@ -56,7 +56,7 @@ class StoredSessions implements SessionRepository<KeptSession> {
             shelf.delete(session.writtenId());
         }
         MapSession map = session.map();
-        shelf.save(new SessionShelf.Kept(
+        shelf.save(new slipway.store.session.KeptSession(
                 map.getId(),
                 bytes(map),
                 map.getLastAccessedTime(),
@@ -90,7 +90,7 @@ class StoredSessions implements SessionRepository<KeptSession> {
         return bytes.toByteArray();
     }
 
-    private static @Nullable KeptSession read(SessionShelf.Kept kept) {
+    private static @Nullable KeptSession read(slipway.store.session.KeptSession kept) {
         try (var in = new ObjectInputStream(new ByteArrayInputStream(kept.content()))) {
             in.setObjectInputFilter(KNOWN);
             var map = new MapSession(kept.id());

@@ -7,7 +7,7 @@ import org.springframework.context.annotation.Configuration;
 import org.springframework.scheduling.annotation.EnableScheduling;
 import org.springframework.scheduling.annotation.Scheduled;
 import slipway.care.record.Records;
-import slipway.web.SessionShelf;
+import slipway.store.session.SessionStore;
 
 /** Drops what has run out. Doing it twice, on two servers, does no harm. */
 @Configuration
@@ -18,11 +18,11 @@ class Housekeeping {
     /** Whoever comes back after this long starts from what is recorded. */
     private static final Duration DRAFTS_KEPT = Duration.ofDays(14);
 
-    private final SessionShelf sessions;
+    private final SessionStore sessions;
     private final Records records;
     private final Clock clock;
 
-    Housekeeping(SessionShelf sessions, Records records, Clock clock) {
+    Housekeeping(SessionStore sessions, Records records, Clock clock) {
         this.sessions = sessions;
         this.records = records;
         this.clock = clock;
@@ -34,7 +34,7 @@ class Housekeeping {
             timeUnit = java.util.concurrent.TimeUnit.MINUTES)
     void sweep() {
         Instant now = clock.instant();
-        sessions.sweep(now);
+        sessions.deleteExpired(now);
         records.drafts().purge(now.minus(DRAFTS_KEPT));
     }
 }

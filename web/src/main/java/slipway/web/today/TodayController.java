@@ -7,6 +7,7 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import slipway.care.record.Act;
+import slipway.care.record.Role;
 import slipway.care.record.caseload.TodayRow;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
@@ -29,9 +30,11 @@ class TodayController {
     }
 
     @GetMapping("/today")
-    String today(@RequestParam(defaultValue = "mine") String whose, HttpServletRequest request, Model model) {
+    String today(@RequestParam(defaultValue = "") String whose, HttpServletRequest request, Model model) {
         Act act = desk.act();
-        boolean all = whose.equals("clinic");
+        // A lead looks after everybody, a therapist after her own.
+        boolean lead = Pages.staff().roles().contains(Role.LEAD);
+        boolean all = whose.isEmpty() ? lead : whose.equals("clinic");
         List<TodayRow> rows = all
                 ? desk.records().caseload().today(MOST, act)
                 : desk.records().caseload().today(act.userId(), MOST, act);
