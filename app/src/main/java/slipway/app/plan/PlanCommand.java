@@ -74,13 +74,14 @@ public final class PlanCommand implements Callable<Integer> {
     public Integer call() {
         var caseFile = CaseFiles.read(InputFiles.read(file), file.toString());
         VisitPlan visit = Visit.plan(caseFile, Version.NUMBER);
+        // Told before any file is made: a full disk must not keep an emergency from the reader.
         PrintWriter print = spec.commandLine().getOut();
+        print.print(format == Format.json ? PlanJson.of(visit) : PlanText.of(visit));
+        print.flush();
         Optional<Path> folder = Optional.ofNullable(out);
         Map<Path, byte[]> files =
                 folder.map(dir -> PlanFiles.of(visit, dir, today())).orElse(Map.of());
         WholeFile.writeAll(files);
-        print.print(format == Format.json ? PlanJson.of(visit) : PlanText.of(visit));
-        print.flush();
         tell(visit, files);
         return visit.stopped() ? ExitStatus.NO_PLAN : ExitStatus.OK;
     }

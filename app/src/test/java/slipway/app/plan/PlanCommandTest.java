@@ -109,6 +109,16 @@ class PlanCommandTest {
                 .contains("bladder");
     }
 
+    /** The folder for the files cannot be made, since a file has its name. */
+    @Test
+    void anEmergencyIsToldEvenIfNoFileCanBeWritten() throws IOException {
+        Files.writeString(folder.resolve("out"), "in the way");
+        assertThat(plan(EXAMPLES.resolve("red-flag-saddle-numbness.yaml"))).isEqualTo(ExitStatus.ENVIRONMENT);
+        assertThat(out.toString()).containsIgnoringCase("emergency");
+        assertThat(err.toString()).contains("cannot be written");
+        assertThat(folder.resolve("out")).hasContent("in the way");
+    }
+
     @Test
     void spanishSheetComesWithAWordToTheTherapist() throws IOException {
         assertThat(plan(EXAMPLES.resolve("fibular-neck-spanish.yaml"))).isEqualTo(ExitStatus.OK);
