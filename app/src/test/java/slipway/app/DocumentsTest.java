@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -13,6 +17,7 @@ import org.junit.jupiter.api.Test;
 /** What the documents promise is there. */
 class DocumentsTest {
     private static final Path ROOT = Path.of("..");
+    private static final Pattern TEST_NAME = Pattern.compile("`([A-Z][a-z]\\w*(?:Test|IT))(?:\\.(\\w+))?`");
     private static final Pattern LINK = Pattern.compile("]\\((?!https?:)([^)#]+)");
 
     @Test
@@ -58,6 +63,40 @@ class DocumentsTest {
             assertThat(matcher.find()).isTrue();
             assertThat(references).as(study).contains(matcher.group());
         });
+    }
+
+    /** What is called tested has that test: the tables of safety and security name classes and methods. */
+    @Test
+    void everyTestThatADocumentNamesIsThere() throws IOException {
+        Map<String, Path> tests = testClasses();
+        var missing = new ArrayList<String>();
+        for (Path document : documents()) {
+            for (MatchResult named :
+                    TEST_NAME.matcher(Files.readString(document)).results().toList()) {
+                Path file = tests.get(named.group(1));
+                String method = named.group(2);
+                if (file == null || (method != null && !Files.readString(file).contains(" " + method + "("))) {
+                    missing.add(named.group() + " in " + document);
+                }
+            }
+        }
+        assertThat(missing).isEmpty();
+    }
+
+    private static Map<String, Path> testClasses() throws IOException {
+        var tests = new HashMap<String, Path>();
+        try (Stream<Path> modules = Files.list(ROOT)) {
+            for (Path source : modules.map(module -> module.resolve("src/test/java"))
+                    .filter(Files::isDirectory)
+                    .toList()) {
+                try (Stream<Path> files = Files.walk(source)) {
+                    files.filter(file -> file.toString().endsWith(".java"))
+                            .forEach(file ->
+                                    tests.put(file.getFileName().toString().replace(".java", ""), file));
+                }
+            }
+        }
+        return tests;
     }
 
     private static List<Path> documents() throws IOException {
