@@ -3,9 +3,7 @@ package slipway.web.episode;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
@@ -37,14 +35,14 @@ class EpisodeController {
     private final Heads heads;
     private final Pages pages;
     private final Differences differences;
-    private final Map<Step, StepPage> steps = new EnumMap<>(Step.class);
+    private final StepViews views;
 
-    EpisodeController(Desk desk, Heads heads, Pages pages, Differences differences, List<StepPage> all) {
+    EpisodeController(Desk desk, Heads heads, Pages pages, Differences differences, StepViews views) {
         this.desk = desk;
         this.heads = heads;
         this.pages = pages;
         this.differences = differences;
-        all.forEach(page -> steps.put(page.step(), page));
+        this.views = views;
     }
 
     /** The first step with nothing recorded yet. */
@@ -75,7 +73,7 @@ class EpisodeController {
         long version = draft.map(Draft::baseVersion)
                 .or(() -> kept.map(SectionRecord::version))
                 .orElse(0L);
-        return show(page, chart, new FormView(content, List.of()), version, request, model);
+        return views.show(page.step(), chart, new FormView(content, List.of()), version, request, model);
     }
 
     @PostMapping("/episodes/{id}/sections/{section}")
@@ -94,7 +92,7 @@ class EpisodeController {
         List<Mistake> mistakes = mistakes(page, chart, edited, sent);
         if (!mistakes.isEmpty()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-            return show(page, chart, new FormView(sent, mistakes), version, request, model);
+            return views.show(page.step(), chart, new FormView(sent, mistakes), version, request, model);
         }
         Saving<SectionRecord> saving = chart.save(edited, version, sent);
         if (saving instanceof Saving.Stale<SectionRecord> stale) {
@@ -113,18 +111,6 @@ class EpisodeController {
                 new ArrayList<Mistake>(SectionCheck.of(edited, sent, rest).mistakes());
         mistakes.addAll(page.check(chart, sent));
         return mistakes;
-    }
-
-    private String show(
-            StepPage page, Chart chart, FormView form, long version, HttpServletRequest request, Model model) {
-        EpisodeHead head = heads.of(chart).with(draft(model));
-        model.addAttribute("page", pages.page(request, Area.PEOPLE, head.label(page.step()) + " · " + head.name()));
-        model.addAttribute("head", head);
-        model.addAttribute("t", page.words());
-        model.addAttribute("form", form);
-        model.addAttribute("version", version);
-        page.fill(chart, form, model);
-        return "episode/" + page.step().key();
     }
 
     private String stale(
@@ -146,15 +132,7 @@ class EpisodeController {
     }
 
     private StepPage page(String key) {
-        return Step.find(key)
-                .flatMap(step -> Optional.ofNullable(steps.get(step)))
-                .orElseThrow(() -> new NotThere("step", key));
-    }
-
-    private static Optional<Draft> draft(Model model) {
-        return model.getAttribute("draft") instanceof Optional<?> held
-                ? held.filter(Draft.class::isInstance).map(Draft.class::cast)
-                : Optional.empty();
+        return Step.find(key).map(views::page).orElseThrow(() -> new NotThere("step", key));
     }
 
     private static ObjectNode parsed(String json) {

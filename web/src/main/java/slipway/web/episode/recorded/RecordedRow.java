@@ -12,12 +12,6 @@ public record RecordedRow(String when, String what) {
                 .toList();
     }
 
-    static List<RecordedRow> measures(Chart chart) {
-        return chart.measures().list().stream()
-                .map(each -> new RecordedRow(Times.day(each.day()), each.measureId()))
-                .toList();
-    }
-
     static List<RecordedRow> papers(Chart chart) {
         return chart.papers().list().stream()
                 .map(each -> new RecordedRow(Times.minute(each.changedAt()), each.kind()))
