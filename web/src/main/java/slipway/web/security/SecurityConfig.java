@@ -10,7 +10,6 @@ import org.springframework.security.authentication.AuthenticationManager;
 import org.springframework.security.authentication.ProviderNotFoundException;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer.FrameOptionsConfig;
-import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
@@ -18,6 +17,7 @@ import org.springframework.security.web.context.HttpSessionSecurityContextReposi
 import org.springframework.security.web.context.SecurityContextRepository;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
+import slipway.web.WebOptions;
 
 /** The rules of every request: the table of routes, the headers, the answers to whoever may not. */
 @Configuration
@@ -30,7 +30,8 @@ class SecurityConfig {
             + "media-src 'self'; form-action 'self'; frame-src 'self'; frame-ancestors 'self'; base-uri 'none'";
 
     @Bean
-    SecurityFilterChain routes(HttpSecurity http, SecurityContextRepository contexts, Refusals refusals) {
+    SecurityFilterChain routes(
+            HttpSecurity http, SecurityContextRepository contexts, Refusals refusals, WebOptions options) {
         http.authorizeHttpRequests(rules -> {
             var paths = PathPatternRequestMatcher.withDefaults();
             for (Route route : Routes.list()) {
@@ -56,8 +57,9 @@ class SecurityConfig {
                 .permissionsPolicyHeader(policy -> policy.policy(
                         "camera=(), microphone=(), geolocation=(), payment=(), usb=(), interest-cohort=()"))
                 .frameOptions(FrameOptionsConfig::sameOrigin)
-                .httpStrictTransportSecurity(
-                        strict -> strict.includeSubDomains(false).maxAgeInSeconds(HTTPS_ONLY.toSeconds())));
+                .httpStrictTransportSecurity(strict -> strict.includeSubDomains(false)
+                        .maxAgeInSeconds(HTTPS_ONLY.toSeconds())
+                        .requestMatcher(request -> options.reachedOverTls() || request.isSecure())));
         return http.build();
     }
 
@@ -76,7 +78,7 @@ class SecurityConfig {
 
     @Bean
     PasswordEncoder passwords() {
-        return Argon2PasswordEncoder.defaultsForSpringSecurity_v5_8();
+        return PasswordHashes.onThisMachine();
     }
 
     /** Nobody signs in through the framework: {@link SignInController} does it, so that both factors are in one place. */
