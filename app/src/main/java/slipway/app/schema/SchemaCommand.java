@@ -29,7 +29,11 @@ public final class SchemaCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "NAME", arity = "0..1", description = "case, plan or exercise.", defaultValue = "")
+    @Parameters(
+            paramLabel = "NAME",
+            arity = "0..1",
+            description = "case, episode, plan or exercise.",
+            defaultValue = "")
     private String name = "";
 
     @Override
