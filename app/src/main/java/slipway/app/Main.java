@@ -19,6 +19,7 @@ import slipway.app.nerve.PredictCommand;
 import slipway.app.nerve.ValidateCommand;
 import slipway.app.papers.FigureCommand;
 import slipway.app.papers.GuideCommand;
+import slipway.app.papers.PaperCommand;
 import slipway.app.papers.SheetCommand;
 import slipway.app.plan.CompareCommand;
 import slipway.app.plan.PlanCommand;
@@ -42,6 +43,7 @@ import slipway.app.serve.ServeCommand;
             PlanCommand.class,
             SheetCommand.class,
             GuideCommand.class,
+            PaperCommand.class,
             WhatIfCommand.class,
             CompareCommand.class,
             RespondCommand.class,

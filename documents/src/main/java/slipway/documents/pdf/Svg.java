@@ -3,6 +3,7 @@ package slipway.documents.pdf;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilder;
@@ -122,6 +123,12 @@ public final class Svg {
 
     Element root() {
         return root;
+    }
+
+    /** What it shows, in its own words: the text of its first {@code desc} element. */
+    public Optional<String> description() {
+        Node found = root.getElementsByTagNameNS(NAMESPACE, "desc").item(0);
+        return Optional.ofNullable(found).map(Node::getTextContent).filter(text -> !text.isBlank());
     }
 
     /** Width of the view box, in its own units. */
