@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -12,12 +13,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import slipway.care.loads.GlideLoads;
 import slipway.exercises.catalogue.Catalogue;
 import slipway.exercises.exercise.Exercise;
 import slipway.exercises.exercise.Language;
 import slipway.exercises.format.ExerciseReader;
 import slipway.exercises.yaml.MistakesException;
 import slipway.exercises.yaml.YamlDocument;
+import slipway.mechanics.nerve.Site;
 
 /** {@code slipway exercises}: the catalogue, one exercise, or a check of a therapist's own file. */
 @Command(
@@ -55,6 +58,14 @@ public final class ExercisesCommand implements Callable<Integer> {
             description = "Check this exercise file; show it if it is good.")
     private @Nullable Path check;
 
+    @Option(
+            names = "--loads",
+            paramLabel = "PLACE",
+            description =
+                    "Show what the glides do at this place of a standard body (170 cm): glide, rise of load, mm of glide for"
+                            + " each percent of load, and what that is called. With ID only that one.")
+    private @Nullable String place;
+
     enum Format {
         text,
         json
@@ -70,7 +81,9 @@ public final class ExercisesCommand implements Callable<Integer> {
         }
         PrintWriter out = spec.commandLine().getOut();
         try {
-            if (check != null) {
+            if (place != null) {
+                out.print(loads(place));
+            } else if (check != null) {
                 out.println(show(checked(check), language));
             } else if (id != null) {
                 out.println(show(Catalogue.bundled().get(id), language));
@@ -88,6 +101,15 @@ public final class ExercisesCommand implements Callable<Integer> {
             spec.commandLine().getErr().println("cannot read " + check + ": " + e.getMessage());
             return BAD_INPUT;
         }
+    }
+
+    private String loads(String name) {
+        if (format == Format.json || check != null) {
+            throw new ParameterException(spec.commandLine(), "--loads goes with neither --check nor --format json");
+        }
+        Optional<String> only = Optional.ofNullable(id);
+        only.ifPresent(Catalogue.bundled()::get);
+        return LoadsText.of(GlideLoads.at(Site.get(name)), only);
     }
 
     private static Exercise checked(Path file) throws IOException {

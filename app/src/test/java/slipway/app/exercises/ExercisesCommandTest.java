@@ -44,6 +44,22 @@ class ExercisesCommandTest {
                 .isEqualTo(10);
     }
 
+    /** What slides and what loads is computed: at a root a raised leg with the foot up asks more than one with it down. */
+    @Test
+    void showsTheLoadsOfGlidesAtAPlace() {
+        assertThat(run("--loads", "root L5 at foramen")).isZero();
+        assertThat(out.toString())
+                .containsPattern("glide-hip-lying .* slides")
+                .containsPattern("glide-slump-chin-down-sitting .* loads")
+                .containsPattern("glide-ankle-lying .* no movement shown")
+                .doesNotContain("glide-front-knee-prone");
+        out.getBuffer().setLength(0);
+        assertThat(run("glide-hip-lying", "--loads", "deep gluteal space")).isZero();
+        assertThat(out.toString()).contains("way not known").doesNotContain("glide-knee-lying");
+        assertThat(run("--loads", "nowhere")).isEqualTo(2);
+        assertThat(err.toString()).contains("known: conus");
+    }
+
     @Test
     void refusesWhatItDoesNotKnow() {
         assertThat(run("glide-nee-lying")).isEqualTo(2);

@@ -25,6 +25,12 @@ public record CaseFile(
         sites = List.copyOf(sites);
     }
 
+    /** The same case with these exercises picked; refusals and remarks stay. */
+    public CaseFile choosing(List<String> exerciseIds) {
+        var picked = new Choices(exerciseIds, choices.refused(), choices.ceilings(), choices.remarks());
+        return new CaseFile(id, provenance, patient, episode, safety, examination, sites, picked);
+    }
+
     /** What the screening looks at. */
     public ScreeningInput screeningInput() {
         return new ScreeningInput(

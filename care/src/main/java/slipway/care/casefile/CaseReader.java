@@ -1,8 +1,12 @@
 package slipway.care.casefile;
 
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import slipway.exercises.exercise.Exclusion;
 import slipway.exercises.exercise.Language;
 import slipway.exercises.yaml.Pointers;
 import slipway.mechanics.body.Position;
@@ -54,7 +58,8 @@ final class CaseReader {
                 root.findNumber("sittingMinutes"),
                 root.texts("comfortablePositions").stream().map(Position::get).toList(),
                 Position.get(root.findText("restPosture").orElse(USUAL_REST)),
-                parts.findings());
+                parts.findings(),
+                spine(root.child("spine")));
         return new CaseFile(
                 root.text("id"),
                 new Provenance(root.yesNo("invented"), root.findText("source"), root.texts("inventedParts")),
@@ -99,7 +104,25 @@ final class CaseReader {
                         clinic.findText("phone"),
                         clinic.text("emergencyNumber")),
                 history(root.child("history")),
-                new Abilities(abilities.findYesNo("canLieOnFloor"), abilities.findYesNo("canHoldStrap")));
+                abilities(abilities));
+    }
+
+    private static Abilities abilities(Fields abilities) {
+        var limits = EnumSet.noneOf(Exclusion.class);
+        abilities.texts("limits").forEach(text -> Exclusion.find(text).ifPresent(limits::add));
+        return new Abilities(abilities.findYesNo("canLieOnFloor"), abilities.findYesNo("canHoldStrap"), limits);
+    }
+
+    private static SpineFindings spine(Fields spine) {
+        var repeated = new EnumMap<SpineFindings.Direction, SpineFindings.Answer>(SpineFindings.Direction.class);
+        Fields movements = spine.child("repeatedMovements");
+        for (SpineFindings.Direction direction : SpineFindings.Direction.values()) {
+            movements
+                    .findText(direction.name().toLowerCase(Locale.ROOT))
+                    .map(text -> SpineFindings.Answer.valueOf(text.toUpperCase(Locale.ROOT)))
+                    .ifPresent(answer -> repeated.put(direction, answer));
+        }
+        return new SpineFindings(spine.findYesNo("neckScreened"), repeated);
     }
 
     private static History history(Fields history) {

@@ -20,7 +20,8 @@ public record Examination(
         OptionalDouble sittingMinutes,
         List<Position> comfortable,
         Position rest,
-        List<Finding> findings) {
+        List<Finding> findings,
+        SpineFindings spine) {
     public Examination {
         tests = List.copyOf(tests);
         pressureLimits = List.copyOf(pressureLimits);

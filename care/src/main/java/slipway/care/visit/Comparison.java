@@ -3,7 +3,6 @@ package slipway.care.visit;
 import java.util.ArrayList;
 import java.util.List;
 import slipway.care.casefile.CaseFile;
-import slipway.care.casefile.Choices;
 import slipway.exercises.catalogue.Catalogue;
 import slipway.mechanics.nerve.NerveModel;
 import slipway.mechanics.nerve.PostureResponse;
@@ -36,7 +35,7 @@ public record Comparison(VisitPlan plan, String site, double firstGlidesMore, do
                 throw new IllegalArgumentException(id + " is no glide whose range can be designed");
             }
         }
-        VisitPlan plan = Visit.plan(choosing(file, List.of(first, second)), version);
+        VisitPlan plan = Visit.plan(file.choosing(List.of(first, second)), version);
         if (plan.given().size() < 2) {
             throw new IllegalArgumentException("the plan does not give both exercises: " + refusals(plan));
         }
@@ -47,22 +46,6 @@ public record Comparison(VisitPlan plan, String site, double firstGlidesMore, do
         double[][] one = effect(nerve, range(plan, first), site);
         double[][] other = effect(nerve, range(plan, second), site);
         return new Comparison(plan, site.name(), share(one[0], other[0]), share(one[1], other[1]));
-    }
-
-    private static CaseFile choosing(CaseFile file, List<String> ids) {
-        return new CaseFile(
-                file.id(),
-                file.provenance(),
-                file.patient(),
-                file.episode(),
-                file.safety(),
-                file.examination(),
-                file.sites(),
-                new Choices(
-                        ids,
-                        file.choices().refused(),
-                        file.choices().ceilings(),
-                        file.choices().remarks()));
     }
 
     private static String refusals(VisitPlan plan) {

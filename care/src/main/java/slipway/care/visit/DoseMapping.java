@@ -23,7 +23,6 @@ import slipway.reasoning.irritability.IrritabilityFindings;
 /** What a case says about irritability and about the limits of a dose. */
 final class DoseMapping {
     private static final String RAISE = "straight-leg-raise";
-    private static final String NECK_SCREEN = "neckScreen";
 
     private DoseMapping() {}
 
@@ -63,7 +62,7 @@ final class DoseMapping {
                 file.examination().pressureLimits().stream()
                         .map(limit -> keptOut(limit, file.episode().side()))
                         .toList(),
-                file.episode().history().find(NECK_SCREEN).isPresent(),
+                file.examination().spine().neckScreened().orElse(false),
                 Set.of());
     }
 

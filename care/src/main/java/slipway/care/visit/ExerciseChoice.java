@@ -1,46 +1,36 @@
 package slipway.care.visit;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.csv.CSVRecord;
-import slipway.care.CareData;
+import java.util.OptionalInt;
 import slipway.care.casefile.CaseFile;
 import slipway.care.casefile.SiteWeight;
 import slipway.exercises.catalogue.Catalogue;
-import slipway.exercises.exercise.Exclusion;
 import slipway.exercises.exercise.Exercise;
-import slipway.reasoning.findings.Finding;
-import slipway.reasoning.findings.FindingKind;
+import slipway.reasoning.dose.Refusal;
 import slipway.reasoning.irritability.Irritability;
 
 /**
- * Which exercises a plan begins with: the therapist's picks where there are any; otherwise the first glides for the
- * likeliest place, and companions that the findings call for.
+ * Which exercises a plan may hold: the therapist's picks where there are any; otherwise glides for the likeliest place
+ * and companions that the findings call for, from the whole catalogue.
  */
 final class ExerciseChoice {
-    private static final String WEAK = "weak";
     private static final String PICKED = "picked by the therapist; the nerve model gives no numbers for it";
 
     private final CaseFile file;
-    private final Optional<CSVRecord> place;
+    private final Irritability level;
+    private final Optional<LikeliestPlace> place;
+    private final PersonLimits limits;
+    private final Optional<GlideChoice> glides;
 
-    ExerciseChoice(CaseFile file, List<SiteWeight> sites) {
+    ExerciseChoice(CaseFile file, List<SiteWeight> sites, Irritability level) {
         this.file = file;
-        this.place = sites.stream()
-                .filter(site -> site.site().isPresent())
-                .max(Comparator.comparingDouble(SiteWeight::probability))
-                .flatMap(site -> row(site.name()));
-    }
-
-    private static Optional<CSVRecord> row(String site) {
-        return CareData.table("first-glides.csv").stream()
-                .filter(row -> Arrays.asList(row.get("sites").split(";", -1)).contains(site))
-                .findFirst();
+        this.level = level;
+        this.place = LikeliestPlace.of(sites);
+        this.limits = new PersonLimits(file, level);
+        this.glides = picked() ? Optional.empty() : place.map(at -> new GlideChoice(file, at, level, limits));
     }
 
     /** Whether the therapist has chosen. */
@@ -50,72 +40,44 @@ final class ExerciseChoice {
 
     /** The glides that are put before the range design, by id, in order. */
     Map<String, Exercise> glides() {
-        var chosen = new LinkedHashMap<String, Exercise>();
-        for (Exercise exercise : named()) {
+        if (!picked()) {
+            return glides.map(GlideChoice::contenders).orElse(Map.of());
+        }
+        var picks = new LinkedHashMap<String, Exercise>();
+        for (String id : file.choices().exercises()) {
+            Exercise exercise = Catalogue.bundled().get(id);
             if (Candidates.of(exercise).isPresent()) {
-                chosen.put(exercise.id(), exercise);
+                picks.put(id, exercise);
             }
         }
-        return chosen;
+        return picks;
     }
 
-    private List<Exercise> named() {
-        List<String> picked = file.choices().exercises();
-        boolean noStrap = file.episode().abilities().canHoldStrap().equals(Optional.of(false));
-        String column = noStrap ? "withoutStrap" : "exercises";
-        List<String> first =
-                place.map(row -> Arrays.asList(row.get(column).split(" ", -1))).orElse(List.of());
-        return (picked.isEmpty() ? first : picked)
-                .stream()
-                        .filter(id -> !file.choices().refused().containsKey(id))
-                        .map(Catalogue.bundled()::get)
-                        .toList();
+    /** How many of the glides are given at most; empty if the therapist has chosen. */
+    OptionalInt most() {
+        return picked() ? OptionalInt.empty() : OptionalInt.of(GlideChoice.most(level));
+    }
+
+    /** Glides that do not come before the range design, each with why. */
+    List<Refusal> passedOver() {
+        return glides.map(GlideChoice::passedOver).orElse(List.of());
+    }
+
+    /** Every pick of the therapist that cannot be designed. */
+    List<Companion> pickedCompanions() {
+        return file.choices().exercises().stream()
+                .map(Catalogue.bundled()::get)
+                .filter(exercise -> Candidates.of(exercise).isEmpty())
+                .map(exercise -> new Companion(exercise, PICKED))
+                .toList();
     }
 
     /**
-     * What goes with the glides: every pick of the therapist that cannot be designed, or, without picks, what the findings
-     * call for.
+     * What goes with the glides where the therapist has chosen nothing.
      *
      * @param room how many more exercises a plan may hold
      */
-    List<Companion> companions(Irritability level, int room) {
-        if (picked()) {
-            return named().stream()
-                    .filter(exercise -> Candidates.of(exercise).isEmpty())
-                    .map(exercise -> new Companion(exercise, PICKED))
-                    .toList();
-        }
-        var companions = new ArrayList<Companion>();
-        for (CSVRecord row : CareData.table("companions.csv")) {
-            Exercise exercise = Catalogue.bundled().get(row.get("exercise"));
-            if (companions.size() < room && applies(row) && allowed(exercise, level)) {
-                companions.add(new Companion(exercise, row.get("because")));
-            }
-        }
-        return companions;
-    }
-
-    private boolean applies(CSVRecord row) {
-        String when = row.get("when");
-        if (!when.equals(WEAK)) {
-            return place.map(p -> p.get("indication").equals(when)).orElse(false);
-        }
-        List<String> targets = Arrays.asList(row.get("targets").split(" ", -1));
-        return file.examination().findings().stream().anyMatch(finding -> weak(finding, targets));
-    }
-
-    private boolean weak(Finding finding, List<String> targets) {
-        return finding.kind() == FindingKind.STRENGTH
-                && finding.side() == file.episode().side()
-                && finding.result().abnormal()
-                && targets.contains(finding.target());
-    }
-
-    private boolean allowed(Exercise exercise, Irritability level) {
-        boolean tooIrritable =
-                level == Irritability.HIGH && exercise.use().notFor().contains(Exclusion.HIGH_IRRITABILITY);
-        boolean sore = exercise.use().notFor().contains(Exclusion.GLUTEAL_PRESSURE)
-                && !file.examination().pressureLimits().isEmpty();
-        return !tooIrritable && !sore && !file.choices().refused().containsKey(exercise.id());
+    CompanionChoice companions(int room) {
+        return new CompanionChoice(file, place, limits, room);
     }
 }

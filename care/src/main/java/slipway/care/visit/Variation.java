@@ -79,7 +79,8 @@ record Variation(String what, CaseFile file) {
                 old.sittingMinutes(),
                 old.comfortable(),
                 old.rest(),
-                old.findings());
+                old.findings(),
+                old.spine());
         return new CaseFile(
                 file.id(),
                 file.provenance(),

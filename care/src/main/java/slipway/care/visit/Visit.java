@@ -15,6 +15,8 @@ import slipway.mechanics.parameters.FittedParameters;
 import slipway.mechanics.pathway.PathwayModel;
 import slipway.reasoning.basis.Coefficients;
 import slipway.reasoning.dose.ExerciseCandidate;
+import slipway.reasoning.irritability.Irritability;
+import slipway.reasoning.irritability.IrritabilityRule;
 import slipway.reasoning.plan.ModelStamp;
 import slipway.reasoning.plan.PlanRequest;
 import slipway.reasoning.plan.PlanResult;
@@ -42,14 +44,44 @@ public final class Visit {
         ModelStamp stamp = stamp(version);
         boolean stopped = screening.level().blocksPlan();
         List<SiteWeight> sites = stopped ? file.sites() : SiteChoice.of(file);
-        var choice = new ExerciseChoice(file, sites);
-        Map<String, Exercise> exercises = choice.glides();
-        Optional<PlanResult> result = stopped
-                ? Optional.empty()
-                : Optional.of(Planner.plan(nerve(file), request(file, screening, sites, exercises, stamp)));
-        List<Companion> companions =
-                result.map(found -> companions(choice, found)).orElse(List.of());
-        return new VisitPlan(file, screening, sites, stamp, result, exercises, companions, unload(file));
+        if (stopped) {
+            return new VisitPlan(
+                    file, screening, sites, stamp, Optional.empty(), Map.of(), List.of(), List.of(), unload(file));
+        }
+        Irritability level =
+                IrritabilityRule.judge(DoseMapping.irritability(file)).level();
+        var choice = new ExerciseChoice(file, sites, level);
+        PlanResult result = Planner.plan(nerve(file), request(file, screening, sites, choice, stamp));
+        return withCompanions(file, screening, sites, stamp, result, choice);
+    }
+
+    /** None where the plan gives no glide at all: then the person is examined again first. */
+    private static VisitPlan withCompanions(
+            CaseFile file,
+            ScreeningResult screening,
+            List<SiteWeight> sites,
+            ModelStamp stamp,
+            PlanResult result,
+            ExerciseChoice choice) {
+        int given = result.dose().exercises().size();
+        var runnersUp = new ArrayList<>(result.dose().passedOver());
+        List<Companion> companions = choice.pickedCompanions();
+        if (!choice.picked() && given > 0) {
+            CompanionChoice found = choice.companions((int) DATA.value("most-exercises") - given);
+            companions = found.chosen();
+            runnersUp.addAll(found.passedOver());
+        }
+        runnersUp.addAll(choice.passedOver());
+        return new VisitPlan(
+                file,
+                screening,
+                sites,
+                stamp,
+                Optional.of(result),
+                choice.glides(),
+                companions,
+                runnersUp,
+                unload(file));
     }
 
     /** The nerve model of this person's body. */
@@ -59,27 +91,15 @@ public final class Visit {
     }
 
     private static PlanRequest request(
-            CaseFile file,
-            ScreeningResult screening,
-            List<SiteWeight> sites,
-            Map<String, Exercise> exercises,
-            ModelStamp stamp) {
+            CaseFile file, ScreeningResult screening, List<SiteWeight> sites, ExerciseChoice choice, ModelStamp stamp) {
         return new PlanRequest(
                 screening,
                 NeuralMapping.of(file, sites),
                 DoseMapping.irritability(file),
                 DoseMapping.dose(file),
-                candidates(exercises),
+                candidates(choice.glides()),
+                choice.most(),
                 stamp);
-    }
-
-    /** None where the plan gives no glide at all: then the person is examined again first. */
-    private static List<Companion> companions(ExerciseChoice choice, PlanResult result) {
-        int given = result.dose().exercises().size();
-        int room = (int) DATA.value("most-exercises") - given;
-        return given == 0 && !choice.picked()
-                ? List.of()
-                : choice.companions(result.plan().irritability().level(), room);
     }
 
     private static ModelStamp stamp(String version) {

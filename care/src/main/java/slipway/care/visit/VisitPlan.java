@@ -13,6 +13,7 @@ import slipway.exercises.unload.Advice;
 import slipway.mechanics.pathway.PathwayModel;
 import slipway.reasoning.dose.DosePlan;
 import slipway.reasoning.dose.DosedExercise;
+import slipway.reasoning.dose.Refusal;
 import slipway.reasoning.plan.ModelStamp;
 import slipway.reasoning.plan.PlanResult;
 import slipway.reasoning.plan.Planner;
@@ -29,6 +30,8 @@ import slipway.reasoning.tolerance.NeuralFindings;
  * @param result the plan and the postures behind it; empty if the screening stops every plan
  * @param exercises the exercises that were put before the range design, by id
  * @param companions exercises that go with the glides, dosed by their own rules
+ * @param runnersUp exercises of the catalogue that were looked at but not chosen, each with the first reason; empty if
+ *     the therapist has chosen
  * @param unload what to change in the day, not counted as exercise
  */
 public record VisitPlan(
@@ -39,9 +42,11 @@ public record VisitPlan(
         Optional<PlanResult> result,
         Map<String, Exercise> exercises,
         List<Companion> companions,
+        List<Refusal> runnersUp,
         List<Advice> unload) {
     public VisitPlan {
         sites = List.copyOf(sites);
+        runnersUp = List.copyOf(runnersUp);
         companions = List.copyOf(companions);
         unload = List.copyOf(unload);
     }

@@ -47,7 +47,9 @@ public record WhatIf(VisitPlan plan, List<Outcome> outcomes) {
         }
         var outcomes = new ArrayList<Outcome>();
         outcomes.add(outcome("as examined", plan));
-        for (Variation variation : Variation.of(file, plan.sites())) {
+        // The same exercises in every line: which of them another input would have chosen is another question.
+        CaseFile kept = plan.given().isEmpty() ? file : file.choosing(ids(plan));
+        for (Variation variation : Variation.of(kept, plan.sites())) {
             outcomes.add(outcome(variation.what(), Visit.plan(variation.file(), version)));
         }
         return Optional.of(new WhatIf(plan, outcomes));
@@ -74,6 +76,10 @@ public record WhatIf(VisitPlan plan, List<Outcome> outcomes) {
 
     /** Ids of the exercises of the plan as it is. */
     public List<String> exerciseIds() {
+        return ids(plan);
+    }
+
+    private static List<String> ids(VisitPlan plan) {
         return plan.given().stream()
                 .map(DosedExercise::range)
                 .map(range -> range.candidate().id())

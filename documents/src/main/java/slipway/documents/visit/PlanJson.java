@@ -38,6 +38,7 @@ public final class PlanJson {
         ((ObjectNode) root.path("plan"))
                 .set("notes", MAPPER.valueToTree(result.dose().notes()));
         ((ObjectNode) root.path("plan")).set("companions", companions(visit));
+        ((ObjectNode) root.path("plan")).set("runnersUp", MAPPER.valueToTree(visit.runnersUp()));
         for (JsonNode site : root.path("sites")) {
             reasonOf(visit, site.path("site").asString())
                     .ifPresent(reason -> ((ObjectNode) site).put("reason", reason));

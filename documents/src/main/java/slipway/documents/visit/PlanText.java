@@ -1,5 +1,7 @@
 package slipway.documents.visit;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import slipway.care.visit.Companion;
@@ -64,7 +66,8 @@ public final class PlanText {
                 plan.plan().exercises(),
                 result.dose().notes());
         companions();
-        refused(plan.plan().refused());
+        byReason("NOT GIVEN", plan.plan().refused());
+        byReason("RUNNERS-UP, looked at but not chosen", visit.runnersUp());
     }
 
     private void screening() {
@@ -214,13 +217,14 @@ public final class PlanText {
         return words.isEmpty() ? "nothing named" : String.join(", ", words);
     }
 
-    private void refused(List<Refusal> refused) {
-        if (refused.isEmpty()) {
-            return;
-        }
-        heading("NOT GIVEN");
-        for (Refusal refusal : refused) {
-            item(refusal.id() + ": " + refusal.reason().text());
+    /** One line for each reason with all the exercises that it holds for. */
+    private void byReason(String title, List<Refusal> refused) {
+        var ids = new LinkedHashMap<String, List<String>>();
+        refused.forEach(refusal -> ids.computeIfAbsent(refusal.reason().text(), text -> new ArrayList<>())
+                .add(refusal.id()));
+        if (!ids.isEmpty()) {
+            heading(title);
+            ids.forEach((text, those) -> item(String.join(", ", those) + ": " + text));
         }
     }
 

@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import slipway.mechanics.evidence.BundledTable;
 
 /**
@@ -28,7 +30,11 @@ public record Site(
         double plusMinus,
         String mark,
         List<String> locateNames) {
+    /** Groups of tracts in the file: a place that they share lies on every tract of the sciatic nerve. */
+    private static final Set<String> SHARED = Set.of("all leg tracts", "sciatic");
+
     private static final Map<String, Site> ALL = load();
+    private static final Set<String> ON_SHARED_WAY = sharedNames();
 
     public Site {
         if (!(position >= -0.5 && position <= 1.5) || !(plusMinus >= 0 && plusMinus <= 0.5)) {
@@ -37,6 +43,11 @@ public record Site(
                             .formatted(name, position, plusMinus));
         }
         locateNames = List.copyOf(locateNames);
+    }
+
+    /** Whether a tract passes this place. */
+    public boolean liesOn(Tract other) {
+        return other == tract || ON_SHARED_WAY.contains(name);
     }
 
     /** This site moved by its own uncertainty, distally for +1 and proximally for −1. */
@@ -90,10 +101,16 @@ public record Site(
         if (site.startsWith("superficial fibular")) {
             return Tract.SCIATIC_SUPERFICIAL_FIBULAR;
         }
-        return switch (text) {
-            case "all leg tracts", "sciatic" -> Tract.SCIATIC_TIBIAL;
-            default -> Tract.find(text).orElseThrow(() -> new IllegalStateException("sites.csv: tract " + text));
-        };
+        return SHARED.contains(text)
+                ? Tract.SCIATIC_TIBIAL
+                : Tract.find(text).orElseThrow(() -> new IllegalStateException("sites.csv: tract " + text));
+    }
+
+    private static Set<String> sharedNames() {
+        return BundledTable.read("sites.csv").stream()
+                .filter(row -> SHARED.contains(row.get("tract")))
+                .map(row -> row.get("site"))
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     private static List<String> namesOf(String text) {

@@ -3,6 +3,7 @@ package slipway.reasoning.dose;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import slipway.reasoning.basis.Reason;
 import slipway.reasoning.irritability.Irritability;
 import slipway.reasoning.irritability.IrritabilityReport;
@@ -12,7 +13,9 @@ import slipway.reasoning.tolerance.ToleranceEstimate;
 /**
  * Everything that a first dose follows from.
  *
+ * @param candidates the more wanted before the less wanted
  * @param blocked why no exercise may be given at all, for example an open emergency question; empty if nothing blocks
+ * @param most if present, at most so many are given and no joint leads two of them; empty to give each that may be given
  */
 public record DoseCase(
         NeuralFindings neural,
@@ -20,7 +23,8 @@ public record DoseCase(
         IrritabilityReport irritability,
         DoseFindings findings,
         List<ExerciseCandidate> candidates,
-        Optional<Reason> blocked) {
+        Optional<Reason> blocked,
+        OptionalInt most) {
     public DoseCase {
         candidates = List.copyOf(candidates);
         var seen = new HashSet<String>();
@@ -29,6 +33,17 @@ public record DoseCase(
                 throw new IllegalArgumentException("the exercise " + candidate.id() + " is offered twice");
             }
         }
+    }
+
+    /** A case in which each exercise that may be given is given. */
+    public DoseCase(
+            NeuralFindings neural,
+            ToleranceEstimate tolerance,
+            IrritabilityReport irritability,
+            DoseFindings findings,
+            List<ExerciseCandidate> candidates,
+            Optional<Reason> blocked) {
+        this(neural, tolerance, irritability, findings, candidates, blocked, OptionalInt.empty());
     }
 
     /** The irritability by which the dose starts: a level higher if the screening says to start lower. */

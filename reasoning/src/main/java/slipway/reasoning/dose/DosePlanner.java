@@ -35,7 +35,7 @@ public final class DosePlanner {
             List<Refusal> all = dose.candidates().stream()
                     .map(candidate -> new Refusal(candidate.id(), forbidden.get()))
                     .toList();
-            return new DosePlan(site, List.of(), all, List.of(DoseWords.review()));
+            return new DosePlan(site, List.of(), all, List.of(), List.of(DoseWords.review()));
         }
         // Not blocked means that more than half of the weight is modelled, so there are draws and a site.
         return design(draws.orElseThrow(), site.orElseThrow());
@@ -48,19 +48,15 @@ public final class DosePlanner {
                 ? new LoadLimit.Fixed(DoseData.get("remote-load"))
                 : new LoadLimit.Share(rule.fraction());
         var designer = new RangeDesigner(draws, guards, site, limit);
-        var given = new ArrayList<DosedExercise>();
-        var refused = new ArrayList<Refusal>();
-        for (ExerciseCandidate candidate : ordered(site)) {
-            Design design = Eligibility.forbids(candidate, dose, site)
-                    .<Design>map(reason -> new Design.Refused(new Refusal(candidate.id(), reason)))
-                    .orElseGet(() -> designer.design(candidate));
-            if (design instanceof Design.Given found) {
-                given.add(new DosedExercise(found.range(), Dose.start(rule)));
-            } else if (design instanceof Design.Refused no) {
-                refused.add(no.refusal());
-            }
-        }
-        return new DosePlan(Optional.of(site), given, refused, notes(given, refused));
+        List<ExerciseCandidate> ordered = ordered(site);
+        Selection selection = dose.most().isPresent()
+                ? Selection.bestOfEachJoint(dose, site, designer, ordered)
+                : Selection.all(dose, site, designer, ordered);
+        List<DosedExercise> given = selection.given().stream()
+                .map(range -> new DosedExercise(range, Dose.start(rule)))
+                .toList();
+        List<Refusal> refused = selection.refused();
+        return new DosePlan(Optional.of(site), given, refused, selection.passedOver(), notes(given, refused));
     }
 
     private List<ExerciseCandidate> ordered(Site site) {

@@ -116,6 +116,20 @@ final class DoseWords {
                 .with("glide", effect.glideMm().median(), "mm");
     }
 
+    /** The glide is there in every draw, but not its direction. */
+    static Reason directionUnsure(Effect effect, Site site) {
+        String text = String.format(
+                Locale.ROOT,
+                "The model does not know which way the nerve moves at the %s: from start to end between %.1f mm towards"
+                        + " the head and %.1f mm towards the foot.",
+                site.name(),
+                -effect.netGlideMm().low(),
+                effect.netGlideMm().high());
+        return Reason.by(DoseData.get("direction-known"), "range.direction-unsure", text)
+                .with("lowest", effect.netGlideMm().low(), "mm")
+                .with("highest", effect.netGlideMm().high(), "mm");
+    }
+
     static Reason triedFirst() {
         return Reason.practice(
                 "plan.tried-first",

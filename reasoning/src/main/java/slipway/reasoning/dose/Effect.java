@@ -6,6 +6,7 @@ import slipway.reasoning.tolerance.Interval;
  * What a movement does to the nerve.
  *
  * @param glideMm how far the nerve travels past the site in one direction of the movement
+ * @param netGlideMm where the nerve is at the site at the end of the movement against its start; distal positive
  * @param peakLoadPct the largest load anywhere along the movement, in percent above the rest posture
  * @param limitPct the median of the limit that the peak is held against
  * @param probabilityAboveLimit chance that the peak is above the limit
@@ -14,6 +15,7 @@ import slipway.reasoning.tolerance.Interval;
  */
 public record Effect(
         Interval glideMm,
+        Interval netGlideMm,
         Interval peakLoadPct,
         double limitPct,
         double probabilityAboveLimit,
@@ -27,5 +29,10 @@ public record Effect(
             throw new IllegalArgumentException(
                     "glide to load and limit must be finite, were %s and %s".formatted(glideToLoad, limitPct));
         }
+    }
+
+    /** Whether the model shows a movement at the site but not which way it goes: its interval has zero inside. */
+    public boolean directionUnsure() {
+        return movementShown && netGlideMm.low() < 0 && netGlideMm.high() > 0;
     }
 }

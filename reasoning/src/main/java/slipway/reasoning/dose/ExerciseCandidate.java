@@ -75,6 +75,12 @@ public record ExerciseCandidate(
         return moves.get(0);
     }
 
+    /** Whether the same joint of the same limb leads another exercise. */
+    boolean leadsLike(ExerciseCandidate other) {
+        return lead().joint() == other.lead().joint()
+                && lead().limb() == other.lead().limb();
+    }
+
     /** The posture in which every repetition begins. */
     public Posture start() {
         Posture start = base;

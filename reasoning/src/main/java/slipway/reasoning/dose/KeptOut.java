@@ -34,7 +34,8 @@ public record KeptOut(String id, String why, List<MeasuredRange> zones) {
         return new KeptOut(id, why, List.of(new MeasuredRange(joint, limit.limb(), lowDeg, highDeg)));
     }
 
-    boolean contains(Posture posture) {
+    /** Whether a posture is in the end position. */
+    public boolean contains(Posture posture) {
         return zones.stream().allMatch(zone -> zone.allows(posture));
     }
 }

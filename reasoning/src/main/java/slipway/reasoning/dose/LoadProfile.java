@@ -16,6 +16,7 @@ final class LoadProfile {
     private final double[] peakPct;
     private final double[] nearestMm;
     private final double[] furthestMm;
+    private double[] netMm;
 
     LoadProfile(LoadDraws draws, Site site, Posture start) {
         this.draws = draws;
@@ -26,6 +27,7 @@ final class LoadProfile {
         peakPct = draws.loadPct(start).clone();
         nearestMm = new double[peakPct.length];
         furthestMm = new double[peakPct.length];
+        netMm = new double[peakPct.length];
     }
 
     private LoadProfile(LoadProfile other) {
@@ -37,6 +39,7 @@ final class LoadProfile {
         peakPct = other.peakPct.clone();
         nearestMm = other.nearestMm.clone();
         furthestMm = other.furthestMm.clone();
+        netMm = other.netMm;
     }
 
     /** The same movement so far, to go on from on its own. */
@@ -53,6 +56,7 @@ final class LoadProfile {
             nearestMm[i] = Math.min(nearestMm[i], glide[i]);
             furthestMm[i] = Math.max(furthestMm[i], glide[i]);
         }
+        netMm = glide;
     }
 
     /** Chance that the peak so far is above the limit. */
@@ -79,16 +83,27 @@ final class LoadProfile {
         return travel;
     }
 
+    /** By how much the peak so far is above the load of the start. */
+    double[] risePct() {
+        double[] atStart = draws.loadPct(start);
+        double[] rise = new double[peakPct.length];
+        for (int i = 0; i < rise.length; i++) {
+            rise[i] = peakPct[i] - atStart[i];
+        }
+        return rise;
+    }
+
     Effect effect(double[] limitPct, boolean movementShown) {
         double[] travel = travelMm();
-        double[] atStart = draws.loadPct(start);
+        double[] rise = risePct();
         double[] ratio = new double[travel.length];
         for (int i = 0; i < ratio.length; i++) {
-            ratio[i] = travel[i] / Math.max(peakPct[i] - atStart[i], DoseData.value("rise-floor"));
+            ratio[i] = travel[i] / Math.max(rise[i], DoseData.value("rise-floor"));
         }
         Interval glide = Weighted.interval(travel, weightsAtSite);
         return new Effect(
                 glide,
+                Weighted.interval(netMm, weightsAtSite),
                 Weighted.interval(peakPct, weights),
                 Weighted.quantile(limitPct, weights, 0.5),
                 probabilityAbove(limitPct),

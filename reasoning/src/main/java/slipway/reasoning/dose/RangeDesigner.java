@@ -97,6 +97,8 @@ final class RangeDesigner {
         DoseWords.eased(candidate).ifPresent(reasons::add);
         if (!shown) {
             reasons.add(DoseWords.notShown(effect, site));
+        } else if (effect.directionUnsure()) {
+            reasons.add(DoseWords.directionUnsure(effect, site));
         }
         List<Reason> binding = maximised ? DoseWords.binding(chosen, found) : List.of();
         return new Design.Given(new DesignedRange(candidate, chosen.end(), effect, binding, reasons));

@@ -30,7 +30,8 @@ public final class Planner {
                 irritability,
                 request.dose().with(DoseLimit.read(request.screening().listDoseLimits())),
                 request.candidates(),
-                ScreeningSummary.blocked(request.screening())));
+                ScreeningSummary.blocked(request.screening()),
+                request.most()));
         var exercises = new ExercisePlan(
                 dose.site()
                         .map(site -> dose.exercises().stream()

@@ -56,6 +56,7 @@ class PlannerTest {
                         "secondsPerDirection",
                         "site",
                         "glideMm",
+                        "netGlideMm",
                         "peakLoadPct",
                         "limitPct",
                         "probabilityAboveLimit",
