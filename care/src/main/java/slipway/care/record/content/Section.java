@@ -14,7 +14,7 @@ public enum Section {
     FRAME("id", "invented", "source", "inventedParts", "clinic"),
     HISTORY("history", "abilities"),
     SCREENING("screening", "wells", "clearances"),
-    EXAMINATION("examination"),
+    EXAMINATION("examination", "spine"),
     TOLERANCE(
             "irritability",
             "rangeOfMotion",
