@@ -67,9 +67,10 @@ public record VisitPlan(
                                         ids.contains(dosed.range().candidate().id()))
                                 .toList(),
                         found.dose().refused(),
+                        found.dose().passedOver(),
                         found.dose().notes()),
                 found.tolerance()));
-        return new VisitPlan(file, screening, sites, stamp, fewer, exercises, companions, unload);
+        return new VisitPlan(file, screening, sites, stamp, fewer, exercises, companions, runnersUp, unload);
     }
 
     /** Sentences that go with the plan, or with its absence. */
