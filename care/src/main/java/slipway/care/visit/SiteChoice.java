@@ -16,7 +16,7 @@ import slipway.reasoning.locate.SitePrior;
 import slipway.reasoning.screening.Region;
 
 /** Which places the plan rests on: the therapist's own where the case names any, otherwise those located. */
-final class SiteChoice {
+public final class SiteChoice {
     private static final Coefficients DATA = Coefficients.load("visit.csv");
 
     private SiteChoice() {}
@@ -25,11 +25,22 @@ final class SiteChoice {
         return file.sites().isEmpty() ? located(file) : file.sites();
     }
 
-    /** Places that are too unlikely to matter are left out, so that they do not spread the plan thin. */
     private static List<SiteWeight> located(CaseFile file) {
-        Location location = Locator.load(Region.LEG, SitePrior.load(SitePrior.OUTPATIENT))
+        return places(locator()
                 .locate(new LocateRequest(
-                        file.examination().findings(), EnumSet.of(file.episode().side())));
+                        file.examination().findings(), EnumSet.of(file.episode().side()))));
+    }
+
+    /** The locator that a visit uses. */
+    public static Locator locator() {
+        return Locator.load(Region.LEG, SitePrior.load(SitePrior.OUTPATIENT));
+    }
+
+    /**
+     * The places that a plan would rest on, likeliest first; their weights sum to less than 1 by what is left out. Places
+     * that are too unlikely to matter are left out, so that they do not spread the plan thin.
+     */
+    public static List<SiteWeight> places(Location location) {
         var sites = new ArrayList<SiteWeight>();
         for (Location.RankedSite ranked : location.sites()) {
             if (ranked.probability() >= DATA.value("least-probability")) {

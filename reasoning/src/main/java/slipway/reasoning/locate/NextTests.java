@@ -48,8 +48,13 @@ public final class NextTests {
         this.items = items(model);
     }
 
-    /** The best tests to do next. */
+    /** The best three tests to do next. */
     public Advice advise(LocateRequest request, ExamLimits limits) {
+        return advise(request, limits, SHOWN);
+    }
+
+    /** The best tests to do next, at most so many; each is judged as if it were the only one. */
+    public Advice advise(LocateRequest request, ExamLimits limits, int most) {
         Locator.Solved solved = locator.solvedSingles(request);
         var withheld = new ArrayList<String>();
         var ranked = new ArrayList<NextTest>();
@@ -62,7 +67,7 @@ public final class NextTests {
             evaluated(item, solved).ifPresent(ranked::add);
         }
         ranked.sort(Comparator.comparingDouble(NextTest::worth).reversed());
-        return new Advice(ranked.subList(0, Math.min(SHOWN, ranked.size())), withheld);
+        return new Advice(ranked.subList(0, Math.min(most, ranked.size())), withheld);
     }
 
     /** The items that were not tested on the side that is looked at. */
