@@ -1,0 +1,63 @@
+package slipway.web;
+
+import java.time.Instant;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import slipway.care.record.Act;
+import slipway.care.record.Role;
+import slipway.care.record.access.StaffAccount;
+import slipway.care.record.chart.Chart;
+import slipway.care.record.content.Section;
+import slipway.care.record.person.PersonDetails;
+import slipway.exercises.exercise.Language;
+import slipway.mechanics.body.Side;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Charts of invented people for tests of the pages. */
+public final class Charts {
+    private Charts() {}
+
+    /** A new episode of the right leg with these sections recorded. */
+    public static Chart begin(TestServer server, String name, Map<Section, ObjectNode> sections) {
+        Act act = therapist(server);
+        String person = server.records().people().add(details(name), act).id();
+        return server.records().charts().begin(person, Side.RIGHT, act.userId(), sections, act);
+    }
+
+    /** The demo therapist, now. */
+    public static Act therapist(TestServer server) {
+        StaffAccount account =
+                server.records().staff().credentials("therapist").orElseThrow().account();
+        return new Act(account.id(), Role.THERAPIST, account.clinicId(), Instant.now());
+    }
+
+    /** What is recorded in a section now. */
+    public static ObjectNode content(TestServer server, String episodeId, Section section) {
+        return server.records()
+                .charts()
+                .open(episodeId, therapist(server))
+                .chartIfOpen()
+                .orElseThrow()
+                .section(section)
+                .content();
+    }
+
+    public static ObjectNode json(String text) {
+        return (ObjectNode) JsonMapper.shared().readTree(text);
+    }
+
+    private static PersonDetails details(String name) {
+        return new PersonDetails(
+                name,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Language.EN,
+                Optional.empty(),
+                Optional.empty(),
+                true);
+    }
+}
