@@ -1,5 +1,6 @@
 package slipway.store.db;
 
+import java.util.Optional;
 import java.util.function.Function;
 import org.jooq.DSLContext;
 import org.jooq.SQLDialect;
@@ -11,6 +12,7 @@ import org.jooq.impl.DSL;
 public final class Db {
     private final DSLContext reader;
     private final DSLContext writer;
+    private final Optional<GroupCommit> together;
 
     /** Over two sources; {@code writing} of SQLite must be one connection, or writers would meet busy files. */
     public Db(Pools pools, SQLDialect dialect) {
@@ -22,6 +24,8 @@ public final class Db {
                 .withReturnAllOnUpdatableRecord(false);
         reader = DSL.using(pools.reading(), dialect, settings);
         writer = DSL.using(pools.writing(), dialect, settings);
+        // PostgreSQL lets those who commit at once share one write to the disk by itself.
+        together = dialect == SQLDialect.SQLITE ? Optional.of(new GroupCommit(writer)) : Optional.empty();
     }
 
     /** Runs a query that changes nothing; the database refuses changes here. */
@@ -45,6 +49,9 @@ public final class Db {
     /** Runs one transaction: all of it is kept, or nothing if it throws. */
     public <T> T write(Function<DSLContext, T> transaction) {
         try {
+            if (together.isPresent()) {
+                return together.get().write(transaction);
+            }
             return writer.transactionResult(inner -> transaction.apply(inner.dsl()));
         } catch (DataAccessException e) {
             throw failure(e);
