@@ -25,8 +25,10 @@ import slipway.app.plan.CompareCommand;
 import slipway.app.plan.PlanCommand;
 import slipway.app.plan.WhatIfCommand;
 import slipway.app.records.AuditCommand;
+import slipway.app.records.BackupCommand;
 import slipway.app.records.ExportCommand;
 import slipway.app.records.ImportCommand;
+import slipway.app.records.RestoreCommand;
 import slipway.app.respond.RespondCommand;
 import slipway.app.schema.SchemaCommand;
 import slipway.app.serve.DemoCommand;
@@ -61,6 +63,8 @@ import slipway.app.serve.ServeCommand;
             ImportCommand.class,
             ExportCommand.class,
             AuditCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
             SchemaCommand.class,
         },
         versionProvider = Version.class,

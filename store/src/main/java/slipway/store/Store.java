@@ -4,13 +4,17 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
-import java.util.Set;
+import java.time.Instant;
 import javax.sql.DataSource;
 import org.jooq.SQLDialect;
 import slipway.care.record.Records;
+import slipway.store.backup.BackupKey;
+import slipway.store.backup.BackupReport;
+import slipway.store.backup.Backups;
+import slipway.store.backup.Restoring;
 import slipway.store.db.Db;
 import slipway.store.db.Migrations;
+import slipway.store.db.OwnFile;
 import slipway.store.db.Pools;
 import slipway.store.db.StoreFailure;
 import slipway.store.session.SessionStore;
@@ -26,11 +30,14 @@ public final class Store implements AutoCloseable {
     private final Pools pools;
     private final Records records;
     private final SessionStore sessions;
+    private final Backups backups;
 
-    private Store(Pools pools, Db db) {
+    private Store(Pools pools, SQLDialect dialect) {
+        var db = new Db(pools, dialect);
         this.pools = pools;
         this.records = new StoredRecords(db);
         this.sessions = new SessionStore(db);
+        this.backups = new Backups(pools, dialect, db);
     }
 
     /**
@@ -44,18 +51,20 @@ public final class Store implements AutoCloseable {
         Pools pools = pools(settings);
         try {
             Migrations.run(pools.writing(), dialect);
-            return new Store(pools, new Db(pools, dialect));
+            return new Store(pools, dialect);
         } catch (RuntimeException e) {
             pools.close();
-            throw new StoreFailure("the tables of %s cannot be brought up to date".formatted(settings), e);
+            throw new StoreFailure(
+                    "the tables of %s cannot be brought up to date; if a later version of the program made them, use that"
+                            .formatted(settings),
+                    e);
         }
     }
 
     private static Pools pools(StoreSettings settings) {
         try {
             if (settings.isSqlite()) {
-                makeFile(Path.of(
-                        settings.url().substring("jdbc:sqlite:".length()).split("\\?", 2)[0]));
+                makeFile(file(settings));
                 return Pools.sqlite(settings.url(), settings.readers());
             }
             return Pools.postgres(
@@ -63,8 +72,17 @@ public final class Store implements AutoCloseable {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (RuntimeException e) {
-            throw new StoreFailure("the database %s cannot be opened".formatted(settings), e);
+            throw new StoreFailure("the database %s cannot be opened: %s".formatted(settings, rootOf(e)), e);
         }
+    }
+
+    /** What the driver says; nothing of a record is in play yet. */
+    private static String rootOf(Throwable failure) {
+        Throwable root = failure;
+        while (root.getCause() != null) {
+            root = root.getCause();
+        }
+        return String.valueOf(root.getMessage());
     }
 
     private static void makeFile(Path file) throws IOException {
@@ -72,12 +90,7 @@ public final class Store implements AutoCloseable {
             return;
         }
         Files.createDirectories(file.toAbsolutePath().getParent());
-        Set<String> views = file.getFileSystem().supportedFileAttributeViews();
-        if (views.contains("posix")) {
-            Files.createFile(file, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")));
-        } else {
-            Files.createFile(file);
-        }
+        OwnFile.make(file);
     }
 
     /** The ports. */
@@ -90,6 +103,11 @@ public final class Store implements AutoCloseable {
         return sessions;
     }
 
+    /** Backups, and how old the last one is. */
+    public Backups backups() {
+        return backups;
+    }
+
     /** For what writes in its own way, such as web sessions; one connection on SQLite. */
     public DataSource writing() {
         return pools.writing();
@@ -98,6 +116,29 @@ public final class Store implements AutoCloseable {
     /** For what only reads; the database refuses changes. */
     public DataSource reading() {
         return pools.reading();
+    }
+
+    /**
+     * Brings a backup back to where no records are yet, and brings its tables up to date.
+     *
+     * @param folder for what is not sealed any more, with SQLite the folder of the records itself
+     * @throws java.nio.file.FileAlreadyExistsException if there is a file of records already
+     * @throws StoreFailure if the server holds records already
+     * @throws slipway.store.backup.DamageException if the backup is damaged, or the key does not fit
+     */
+    public static BackupReport restore(Path backup, BackupKey key, StoreSettings settings, Path folder, Instant now)
+            throws IOException {
+        if (settings.isSqlite()) {
+            return Restoring.intoFile(backup, key, file(settings), now);
+        }
+        // Opening brings the tables up to date.
+        try (Store store = open(settings)) {
+            return Restoring.intoServer(backup, key, store.pools, folder, now);
+        }
+    }
+
+    private static Path file(StoreSettings settings) {
+        return Path.of(settings.url().substring("jdbc:sqlite:".length()).split("\\?", 2)[0]);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -12,6 +13,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 import slipway.exercises.yaml.MistakesException;
+import slipway.store.backup.DamageException;
 import slipway.store.db.StoreFailure;
 
 /** Says what went wrong, one mistake a line, and picks the exit status. */
@@ -19,6 +21,10 @@ public final class Failures implements IExecutionExceptionHandler, IParameterExc
     @Override
     public int handleExecutionException(Exception failure, CommandLine command, ParseResult parsed) {
         PrintWriter err = command.getErr();
+        if (failure instanceof FileAlreadyExistsException there) {
+            err.printf("slipway: %s: %s%n", there.getFile(), there.getReason());
+            return ExitStatus.BAD_INPUT;
+        }
         if (failure instanceof MistakesException || failure instanceof BadInputException) {
             err.println(failure.getMessage());
             return ExitStatus.BAD_INPUT;
@@ -26,6 +32,10 @@ public final class Failures implements IExecutionExceptionHandler, IParameterExc
         if (failure instanceof StoreFailure) {
             err.println("slipway: " + failure.getMessage());
             return ExitStatus.ENVIRONMENT;
+        }
+        if (failure instanceof DamageException) {
+            err.println("slipway: the backup cannot be used: " + failure.getMessage());
+            return ExitStatus.DAMAGE;
         }
         Throwable cause = failure instanceof UncheckedIOException ? failure.getCause() : failure;
         if (cause instanceof IOException blocked) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -17,6 +18,7 @@ import slipway.care.record.Role;
 import slipway.care.record.person.PersonDetails;
 import slipway.store.Store;
 import slipway.store.StoreSettings;
+import slipway.store.backup.BackupKey;
 
 class RecordsCommandsTest {
     @TempDir
@@ -139,5 +141,62 @@ class RecordsCommandsTest {
         assertThat(run.status()).isEqualTo(ExitStatus.BAD_INPUT);
         assertThat(run.err()).contains(episode + ": screening: is missing", "no episode unknown");
         assertThat(folder.resolve("o")).doesNotExist();
+    }
+
+    @Test
+    void aBackupGoesBackWhereNoRecordsAreAndNowhereElse() throws IOException {
+        importAll();
+        Path key = Files.write(folder.resolve("key"), new byte[BackupKey.MIN_FILE]);
+        Path file = folder.resolve("clinic.backup");
+        Run made = Run.of("backup", file.toString(), "--data", data(), "--key-file", key.toString());
+        assertThat(made.err()).isEmpty();
+        assertThat(made.status()).isEqualTo(ExitStatus.OK);
+        String digest = made.out().lines().reduce((first, last) -> last).orElseThrow();
+
+        String[] back = {
+            "restore", file.toString(), "--data", folder.resolve("back").toString(), "--key-file", key.toString()
+        };
+        Run restored = Run.of(back);
+        assertThat(restored.err()).isEmpty();
+        assertThat(restored.out()).endsWith(digest + System.lineSeparator());
+        assertThat(Files.getPosixFilePermissions(folder.resolve("back/slipway.db")))
+                .as("nobody but the owner reads what came back")
+                .containsExactlyInAnyOrderElementsOf(PosixFilePermissions.fromString("rw-------"));
+        Run again = Run.of(back);
+        assertThat(again.status()).isEqualTo(ExitStatus.BAD_INPUT);
+        assertThat(again.err()).contains("holds records already; nothing was changed");
+        assertThat(Run.of("audit", "verify", "--data", folder.resolve("back").toString())
+                        .status())
+                .isEqualTo(ExitStatus.OK);
+    }
+
+    @Test
+    void aDamagedBackupHasAnExitStatusOfItsOwn() throws IOException {
+        importAll();
+        Path key = Files.write(folder.resolve("key"), new byte[BackupKey.MIN_FILE]);
+        Path backups = Files.createDirectories(folder.resolve("backups"));
+        Files.createFile(backups.resolve("slipway-20200101T000000Z.slipway-backup"));
+        Files.createFile(backups.resolve("something else"));
+        Run made = Run.of("backup", backups.toString(), "--data", data(), "--key-file", key.toString(), "--keep", "1");
+        Path file = Path.of(made.out().lines().findFirst().orElseThrow());
+        try (Stream<Path> left = Files.list(backups)) {
+            assertThat(left).containsExactlyInAnyOrder(file, backups.resolve("something else"));
+        }
+        byte[] bytes = Files.readAllBytes(file);
+        bytes[bytes.length / 2] ^= 1;
+        Files.write(file, bytes);
+        String back = folder.resolve("back").toString();
+        Run restored = Run.of("restore", file.toString(), "--data", back, "--key-file", key.toString());
+        assertThat(restored.status()).isEqualTo(ExitStatus.DAMAGE);
+        assertThat(restored.err()).contains("damaged or cut off");
+        assertThat(Path.of(back)).isEmptyDirectory();
+    }
+
+    @Test
+    void aBackupWithoutAKeyIsNotMade() throws IOException {
+        importAll();
+        Run run = Run.of("backup", folder.resolve("b").toString(), "--data", data());
+        assertThat(run.status()).isEqualTo(ExitStatus.BAD_INPUT);
+        assertThat(run.err()).contains("a backup needs a key");
     }
 }

@@ -26,6 +26,8 @@ public final class Migrations {
                 .placeholders(WORDS.getOrDefault(dialect, Map.of()))
                 .target(version)
                 .table("schema_history")
+                // Tables of a later program are not for this one.
+                .ignoreMigrationPatterns(new String[0])
                 .cleanDisabled(true)
                 .loggers("slf4j")
                 .load()

@@ -2,6 +2,9 @@ package slipway.store.db;
 
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
 import java.time.Duration;
 import javax.sql.DataSource;
 import org.sqlite.SQLiteConfig;
@@ -20,15 +23,17 @@ public final class Pools implements AutoCloseable {
 
     private final HikariDataSource writing;
     private final HikariDataSource reading;
+    private final String url;
 
-    private Pools(HikariDataSource writing, HikariDataSource reading) {
+    private Pools(HikariDataSource writing, HikariDataSource reading, String url) {
+        this.url = url;
         this.writing = writing;
         this.reading = reading;
     }
 
     /** Pools over a SQLite file that exists. */
     public static Pools sqlite(String url, int readers) {
-        return open(config("write", 1, sqlite(url, TransactionMode.IMMEDIATE)), () -> {
+        return open(url, config("write", 1, sqlite(url, TransactionMode.IMMEDIATE)), () -> {
             HikariConfig reading = config("read", readers, sqlite(url, TransactionMode.DEFERRED));
             reading.setConnectionInitSql("pragma query_only=1");
             return reading;
@@ -37,17 +42,17 @@ public final class Pools implements AutoCloseable {
 
     /** Pools over a PostgreSQL server. */
     public static Pools postgres(String url, String user, String password, int writers, int readers) {
-        return open(postgres("write", writers, url, user, password), () -> {
+        return open(url, postgres("write", writers, url, user, password), () -> {
             HikariConfig reading = postgres("read", readers, url, user, password);
             reading.setReadOnly(true);
             return reading;
         });
     }
 
-    private static Pools open(HikariConfig write, java.util.function.Supplier<HikariConfig> read) {
+    private static Pools open(String url, HikariConfig write, java.util.function.Supplier<HikariConfig> read) {
         var writing = new HikariDataSource(write);
         try {
-            return new Pools(writing, new HikariDataSource(read.get()));
+            return new Pools(writing, new HikariDataSource(read.get()), url);
         } catch (RuntimeException e) {
             writing.close();
             throw e;
@@ -93,6 +98,11 @@ public final class Pools implements AutoCloseable {
     /** For what writes; one connection on SQLite. */
     public DataSource writing() {
         return writing;
+    }
+
+    /** A connection of its own beside the pools, with the rights of a writer; only on SQLite. */
+    public Connection apart() throws SQLException {
+        return DriverManager.getConnection(url);
     }
 
     /** For what only reads; the database refuses changes. */

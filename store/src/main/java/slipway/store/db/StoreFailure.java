@@ -7,6 +7,11 @@ package slipway.store.db;
 public final class StoreFailure extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
+    /** A failure that the store itself has found. */
+    public StoreFailure(String message) {
+        super(message);
+    }
+
     /** A failure with its cause. */
     public StoreFailure(String message, Throwable cause) {
         super(message, cause);

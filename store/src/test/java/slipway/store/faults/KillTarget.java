@@ -88,11 +88,12 @@ final class KillTarget implements AutoCloseable {
         try (Connection connection = connection(settings);
                 var statement = connection.createStatement();
                 var in = Objects.requireNonNull(Store.class.getResourceAsStream("first-version.sql"))) {
-            for (String line :
-                    new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList()) {
+            for (String line : new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .toList()) {
                 if (line.startsWith("insert")) {
-                    statement.execute(
-                            line.replace("${bytes-open}", sqlite ? "X'" : "'\\x").replace("${bytes-close}", "'"));
+                    statement.execute(line.replace("${bytes-open}", sqlite ? "X'" : "'\\x")
+                            .replace("${bytes-close}", "'"));
                 }
             }
         }
@@ -106,7 +107,8 @@ final class KillTarget implements AutoCloseable {
             Files.createFile(folder.resolve(database + ".db"));
             return;
         }
-        try (Connection connection = connection(StoreSettings.postgres(server.get().url("postgres"), "postgres", "x"));
+        try (Connection connection =
+                        connection(StoreSettings.postgres(server.get().url("postgres"), "postgres", "x"));
                 var statement = connection.createStatement()) {
             statement.execute("drop database if exists " + database + " with (force)");
             statement.execute("create database " + database);
@@ -117,7 +119,8 @@ final class KillTarget implements AutoCloseable {
         String database = task == KillTask.MIGRATION ? "first" : name;
         return server.isPresent()
                 ? StoreSettings.postgres(server.get().url(database), "postgres", "x")
-                : new StoreSettings("jdbc:sqlite:" + folder.resolve(database + ".db").toAbsolutePath(), "", "", 4, 4);
+                : new StoreSettings(
+                        "jdbc:sqlite:" + folder.resolve(database + ".db").toAbsolutePath(), "", "", 4, 4);
     }
 
     /** What the database says of itself: "ok", or what is wrong. */
