@@ -40,6 +40,11 @@ record PostureReading(
             return new Spread(at(sorted, 0.5), at(sorted, 0.05), at(sorted, 0.95));
         }
 
+        /** Whether the draws do not agree on the sign: zero lies within the interval, and not as its only value. */
+        boolean signUnsure() {
+            return low < 0 && high > 0;
+        }
+
         private static double at(double[] sorted, double share) {
             return sorted[(int) Math.round(share * (sorted.length - 1))];
         }

@@ -1,6 +1,7 @@
 package slipway.app.nerve;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +35,14 @@ final class PostureStrip {
         return landmarks;
     }
 
+    /** As at the nearest named site: only there the draws were asked one by one. */
+    private static boolean wayKnown(PostureReading reading, PathwayModel model, double arcM) {
+        return reading.sites().stream()
+                .min(Comparator.comparingDouble(site -> Math.abs(model.arcM(Site.get(site.site())) - arcM)))
+                .map(site -> !site.glideMm().signUnsure())
+                .orElse(true);
+    }
+
     static String svg(PostureReading reading, Person person) {
         var model = new PathwayModel(person, FittedParameters.bundled().standardDraws());
         TractProfile end = model.profile(reading.posture(), reading.tract());
@@ -44,7 +53,8 @@ final class PostureStrip {
             samples.add(new NerveStrip.Sample(
                     end.arcM()[i] / length,
                     end.strainPct()[i] - start.strainPct()[i],
-                    end.glideMm()[i] - start.glideMm()[i]));
+                    end.glideMm()[i] - start.glideMm()[i],
+                    wayKnown(reading, model, end.arcM()[i])));
         }
         var landmarks = new ArrayList<NerveStrip.Landmark>();
         LANDMARKS.forEach(

@@ -21,7 +21,7 @@ final class PostureText {
         out.append("tract    ").append(reading.tract().key()).append("\n\n");
         out.append(String.format(
                 Locale.ROOT,
-                "%-30s %-22s %-22s %8s   %s%n",
+                "%-30s %-22s %-24s %8s   %s%n",
                 "site",
                 "strain, %",
                 "glide, mm (+ distal)",
@@ -30,10 +30,10 @@ final class PostureText {
         for (AtSite site : reading.sites()) {
             out.append(String.format(
                     Locale.ROOT,
-                    "%-30s %-22s %-22s %8.4f   %s%n",
+                    "%-30s %-22s %-24s %8.4f   %s%n",
                     site.site(),
                     spread(site.strainPct()),
-                    spread(site.glideMm()),
+                    spread(site.glideMm()) + (site.glideMm().signUnsure() ? " ?" : ""),
                     site.relativeTension(),
                     spread(site.loadPct())));
         }
@@ -46,6 +46,9 @@ final class PostureText {
                 "Median and 90 %% of the draws. Load is %.0f %% strain at the site and %.0f %% mean positive strain.%n",
                 100 * (1 - PostureReading.spreadShown()),
                 100 * PostureReading.spreadShown()));
+        if (reading.sites().stream().anyMatch(site -> site.glideMm().signUnsure())) {
+            out.append("? The draws do not agree which way the nerve slides there: read it as \"not known\".\n");
+        }
         out.append("Tension is relative to the stiffness of the sciatic nerve at mid-thigh, above lying straight.\n");
         if (!reading.notModelled().isEmpty()) {
             out.append("Not modelled, and left out: ")

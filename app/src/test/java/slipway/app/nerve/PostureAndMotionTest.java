@@ -34,6 +34,21 @@ class PostureAndMotionTest {
         assertThat(err.toString()).contains("unknown joint \"sit\"", "or a position", "unknown tract \"nope\"");
     }
 
+    /** In a raised leg the nerve slides down above the hip and up below it; in between the draws do not agree. */
+    @Test
+    void whereTheWayIsNotKnownItSaysSo() {
+        assertThat(run("posture", "hip 60")).isEqualTo(ExitStatus.OK);
+        assertThat(out.toString().lines().filter(line -> line.startsWith("deep gluteal space")))
+                .singleElement()
+                .asString()
+                .contains(" ?");
+        assertThat(out.toString().lines().filter(line -> line.startsWith("root L5")))
+                .singleElement()
+                .asString()
+                .doesNotContain("?");
+        assertThat(out.toString()).contains("do not agree which way");
+    }
+
     @Test
     void aMotionThatComesBackEndsWhereItBegan() {
         assertThat(run("motion", "hip 60 knee 80 -> hip 60 knee 10 -> hip 60 knee 80"))

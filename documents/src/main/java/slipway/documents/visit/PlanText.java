@@ -175,8 +175,12 @@ public final class PlanText {
         var effect = exercise.effect();
         item(
                 effect.movementShown()
-                        ? "glide at the %s %s mm, %.1f mm per %% of load"
-                                .formatted(exercise.site(), interval(effect.glideMm(), 1), effect.glideToLoad())
+                        ? "glide at the %s %s mm%s, %.1f mm per %% of load"
+                                .formatted(
+                                        exercise.site(),
+                                        interval(effect.glideMm(), 1),
+                                        effect.directionUnsure() ? ", which way is not known" : "",
+                                        effect.glideToLoad())
                         : "no movement shown at the %s: chosen for comfort".formatted(exercise.site()));
         item(
                 "highest load %s %%, limit about %.1f %% (each draw has its own); chance of being above the limit %.0f %%: expected below where symptoms began"

@@ -17,8 +17,9 @@ public record NerveStrip(List<Sample> samples, List<Landmark> landmarks, List<Su
      * @param position 0 at the brainstem, 1 at the toes
      * @param strainPercent change of length against the reference posture
      * @param glideMm slide against its bed, + towards the toes
+     * @param wayKnown whether it is known which way it slides
      */
-    public record Sample(double position, double strainPercent, double glideMm) {
+    public record Sample(double position, double strainPercent, double glideMm, boolean wayKnown) {
         public Sample {
             checked(position, "sample");
             if (!Double.isFinite(strainPercent) || !Double.isFinite(glideMm)) {
@@ -26,6 +27,11 @@ public record NerveStrip(List<Sample> samples, List<Landmark> landmarks, List<Su
                         .formatted(strainPercent, glideMm, position));
             }
         }
+    }
+
+    /** Whether the way of the glide is unknown anywhere. */
+    boolean someWayUnknown() {
+        return samples.stream().anyMatch(sample -> !sample.wayKnown);
     }
 
     /** A named place. */

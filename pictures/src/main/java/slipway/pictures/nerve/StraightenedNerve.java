@@ -191,18 +191,26 @@ public final class StraightenedNerve {
         double y = top + 12;
         for (int i = 0; i < arrows; i++) {
             double place = (i + 0.5) / arrows;
-            double mm = strip.nearest(place).glideMm();
-            double length = most < 0.05 ? 0 : 0.86 * room * mm / most;
-            arrow(along.pixel(place), y, length);
+            NerveStrip.Sample sample = strip.nearest(place);
+            double length = most < 0.05 ? 0 : 0.86 * room * sample.glideMm() / most;
+            if (sample.wayKnown()) {
+                arrow(along.pixel(place), y, length);
+            } else {
+                label(along.pixel(place), y + 4, "?", "middle", palette.soft().hex());
+            }
         }
         String largest = String.format(Locale.ROOT, "glide, largest %.1f mm", most);
         label(
                 LEFT,
                 top + 12 + 20,
-                width < 480 ? largest : largest + "; arrows point the way it slides",
+                width < 480 ? largest : largest + arrowWords(),
                 "start",
                 palette.soft().hex());
         return top + GLIDE_HEIGHT;
+    }
+
+    private String arrowWords() {
+        return "; arrows point the way it slides" + (strip.someWayUnknown() ? ", ? = which way is not known" : "");
     }
 
     private void arrow(double middle, double y, double length) {
@@ -309,8 +317,8 @@ public final class StraightenedNerve {
                 Math.round(100 * most.position())));
         for (NerveStrip.Landmark l : strip.landmarks()) {
             NerveStrip.Sample s = strip.nearest(l.position());
-            words.add(String.format(
-                    Locale.ROOT, "At %s: strain %.1f %%, glide %.1f mm.", l.label(), s.strainPercent(), s.glideMm()));
+            String glide = s.wayKnown() ? String.format(Locale.ROOT, "glide %.1f mm", s.glideMm()) : "glide not known";
+            words.add(String.format(Locale.ROOT, "At %s: strain %.1f %%, %s.", l.label(), s.strainPercent(), glide));
         }
         for (NerveStrip.SuspectedSite site : strip.sites()) {
             words.add("Suspected: %s, %s.".formatted(site.label(), percent(site.probability())));

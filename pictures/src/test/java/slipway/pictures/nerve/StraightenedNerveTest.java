@@ -22,7 +22,7 @@ public class StraightenedNerveTest {
                     - 0.3;
             double glide =
                     6 * Math.exp(-Math.pow((t - 0.40) / 0.10, 2)) - 4.5 * Math.exp(-Math.pow((t - 0.68) / 0.10, 2));
-            samples.add(new NerveStrip.Sample(t, strain, glide));
+            samples.add(new NerveStrip.Sample(t, strain, glide, true));
         }
         return new NerveStrip(
                 samples,
@@ -54,20 +54,36 @@ public class StraightenedNerveTest {
     @Test
     void aNerveThatDoesNotMoveDraws() {
         var still = new NerveStrip(
-                List.of(new NerveStrip.Sample(0, 0, 0), new NerveStrip.Sample(1, 0, 0)), List.of(), List.of());
+                List.of(new NerveStrip.Sample(0, 0, 0, true), new NerveStrip.Sample(1, 0, 0, true)),
+                List.of(),
+                List.of());
         assertThat(SvgReader.of(StraightenedNerve.svg(still, Palette.DARK, 360, "n"))
                         .text("title"))
                 .isNotBlank();
+    }
+
+    /** A false direction is worse than none. */
+    @Test
+    void drawsNoArrowWhereTheWayIsNotKnown() {
+        var unsure = new NerveStrip(
+                List.of(new NerveStrip.Sample(0, 0, 3, true), new NerveStrip.Sample(1, 1, -4, false)),
+                List.of(new NerveStrip.Landmark(1, "hip")),
+                List.of());
+        String picture = StraightenedNerve.svg(unsure, Palette.PAPER, 720, "n");
+        assertThat(picture).contains("which way is not known").contains(">?<");
+        assertThat(SvgReader.of(picture).text("desc")).contains("At hip: strain 1.0 %, glide not known.");
+        assertThat(StraightenedNerve.svg(example(), Palette.PAPER, 720, "n")).doesNotContain(">?<");
     }
 
     @Test
     void refusesWhatIsNoNerve() {
         assertThatThrownBy(() -> new NerveStrip(List.of(), List.of(), List.of()))
                 .hasMessageContaining("at least 2");
-        assertThatThrownBy(() -> new NerveStrip.Sample(0.5, Double.NaN, 0)).hasMessageContaining("NaN");
-        assertThatThrownBy(() -> new NerveStrip.Sample(1.5, 0, 0)).hasMessageContaining("within 0 and 1");
+        assertThatThrownBy(() -> new NerveStrip.Sample(0.5, Double.NaN, 0, true))
+                .hasMessageContaining("NaN");
+        assertThatThrownBy(() -> new NerveStrip.Sample(1.5, 0, 0, true)).hasMessageContaining("within 0 and 1");
         assertThatThrownBy(() -> new NerveStrip(
-                        List.of(new NerveStrip.Sample(0.5, 0, 0), new NerveStrip.Sample(0.5, 0, 0)),
+                        List.of(new NerveStrip.Sample(0.5, 0, 0, true), new NerveStrip.Sample(0.5, 0, 0, true)),
                         List.of(),
                         List.of()))
                 .hasMessageContaining("sample 2");
