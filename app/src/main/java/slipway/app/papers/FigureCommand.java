@@ -2,6 +2,7 @@ package slipway.app.papers;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -14,9 +15,12 @@ import slipway.app.console.ExitStatus;
 import slipway.care.figure.ExerciseFigures;
 import slipway.exercises.exercise.Exercise;
 import slipway.exercises.exercise.KeyPose;
+import slipway.mechanics.body.Posture;
 import slipway.mechanics.body.Side;
+import slipway.mechanics.motion.Motion;
 import slipway.pictures.figure.Figure;
 import slipway.pictures.figure.FigureScene;
+import slipway.pictures.figure.MovingFigure;
 import slipway.pictures.figure.View;
 import slipway.pictures.look.Look;
 import slipway.pictures.svg.Words;
@@ -33,6 +37,11 @@ import slipway.pictures.svg.Words;
             "Angles that a plan chooses for a person are drawn as in the catalogue."
         })
 public final class FigureCommand implements Callable<Integer> {
+    /** Between seven pictures straight lines are told from the real movement by nobody. */
+    private static final int PICTURES = 7;
+
+    private static final double LEAST_SECONDS = 1;
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -54,7 +63,10 @@ public final class FigureCommand implements Callable<Integer> {
             defaultValue = "paper")
     private Ground look = Ground.paper;
 
-    @Option(names = "--format", description = "svg, the only one so far.", defaultValue = "svg")
+    @Option(
+            names = "--format",
+            description = "svg, or animated: an SVG that goes there and back; default ${DEFAULT-VALUE}.",
+            defaultValue = "svg")
     private Format format = Format.svg;
 
     enum Ground {
@@ -64,7 +76,8 @@ public final class FigureCommand implements Callable<Integer> {
     }
 
     enum Format {
-        svg
+        svg,
+        animated
     }
 
     @Override
@@ -82,18 +95,35 @@ public final class FigureCommand implements Callable<Integer> {
         out.println(
                 switch (format) {
                     case svg -> figure.svg(colours, words);
+                    case animated -> animated(exercise, colours, words);
                 });
         out.flush();
         return ExitStatus.OK;
     }
 
+    /** From the first pose to the next, at the pace of the exercise. */
+    private String animated(Exercise exercise, Look colours, Words words) {
+        List<KeyPose> poses = exercise.movement().poses();
+        KeyPose far = poses.get(Math.min(1, poses.size() - 1));
+        Posture start = poses.get(0).posture(Map.of());
+        double seconds = Math.max(LEAST_SECONDS, far.reachSeconds());
+        var motion = new Motion(List.of(new Motion.Key(start, 0), new Motion.Key(far.posture(Map.of()), seconds)));
+        FigureScene still = ExerciseFigures.still(exercise, start, side);
+        List<Figure> steps = Figure.along(view == null ? still : still.withView(view), motion, PICTURES);
+        var frame = Figure.commonBounds(steps);
+        return MovingFigure.of(steps.stream()
+                        .map(step -> step.svg(colours, words, frame))
+                        .toList())
+                .animated(seconds);
+    }
+
     private FigureScene scene(Exercise exercise) {
         List<KeyPose> poses = exercise.movement().poses();
         if (pose == null) {
-            var start = poses.get(0).posture(java.util.Map.of());
+            var start = poses.get(0).posture(Map.of());
             return poses.size() == 1
                     ? ExerciseFigures.still(exercise, start, side)
-                    : ExerciseFigures.movement(exercise, start, poses.get(1).posture(java.util.Map.of()), side);
+                    : ExerciseFigures.movement(exercise, start, poses.get(1).posture(Map.of()), side);
         }
         KeyPose found = poses.stream()
                 .filter(each -> each.id().equals(pose))

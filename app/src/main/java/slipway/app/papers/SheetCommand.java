@@ -1,14 +1,18 @@
 package slipway.app.papers;
 
+import java.net.URI;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import slipway.app.console.BadInputException;
 import slipway.documents.pdf.Paper;
 import slipway.documents.pdf.PdfEngine;
+import slipway.documents.sheet.HomeSheet;
 import slipway.documents.sheet.HomeSheetPrinter;
 import slipway.documents.sheet.SheetFormat;
 import slipway.documents.visit.SheetOfVisit;
@@ -41,6 +45,12 @@ public final class SheetCommand implements Callable<Integer> {
             defaultValue = "normal")
     private SheetFormat.Type type = SheetFormat.Type.NORMAL;
 
+    @Option(
+            names = "--guide-address",
+            paramLabel = "URL",
+            description = "Where the person finds the moving guide; printed as a code to photograph.")
+    private @Nullable URI guideAddress;
+
     @Override
     public Integer call() {
         return home.write(spec.commandLine().getErr(), (visit, language, day) -> {
@@ -48,11 +58,23 @@ public final class SheetCommand implements Callable<Integer> {
                     ? SheetOfVisit.brief(visit, language, day, TakeHome.FIRST_VERSION)
                     : SheetOfVisit.of(visit, language, day, TakeHome.FIRST_VERSION);
             byte[] pdf = new HomeSheetPrinter(new PdfEngine())
-                    .print(sheet, new SheetFormat(paper, type))
+                    .print(withCode(sheet), new SheetFormat(paper, type))
                     .pdf();
             String large = type == SheetFormat.Type.LARGE ? "-large" : "";
             return new TakeHome.Made(
                     "sheet-%s-%s%s.pdf".formatted(language.code(), paper.name().toLowerCase(Locale.ROOT), large), pdf);
         });
+    }
+
+    private HomeSheet withCode(HomeSheet sheet) {
+        URI address = guideAddress;
+        if (address == null) {
+            return sheet;
+        }
+        // A phone opens nothing else from a code without asking.
+        if (!"https".equals(address.getScheme()) || address.getHost() == null) {
+            throw new BadInputException("--guide-address must be a whole https address, was \"" + address + "\"");
+        }
+        return sheet.leadingTo(address.toASCIIString());
     }
 }

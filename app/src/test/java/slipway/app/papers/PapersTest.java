@@ -12,6 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import slipway.app.Run;
 import slipway.app.console.ExitStatus;
+import slipway.exercises.catalogue.Catalogue;
+import slipway.exercises.exercise.Exercise;
 
 /** What goes home, with the examples that ship with the program. */
 class PapersTest {
@@ -49,6 +51,16 @@ class PapersTest {
                 .startsWith("%PDF");
     }
 
+    @Test
+    void sheetTakesOnlyAWholeAddressOfTheGuide() {
+        Run run = home("sheet", "low-irritability-stiff.yaml", "--guide-address", "ftp://clinic.example/guide");
+        assertThat(run.status()).isEqualTo(ExitStatus.BAD_INPUT);
+        assertThat(run.err()).contains("--guide-address must be a whole https address");
+        assertThat(home("sheet", "low-irritability-stiff.yaml", "--guide-address", "https://clinic.example/g")
+                        .status())
+                .isEqualTo(ExitStatus.OK);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"red-flag-saddle-numbness.yaml", "behaves-unlike-nerve.yaml"})
     void nothingGoesHomeWithoutAPlan(String example) throws IOException {
@@ -68,6 +80,19 @@ class PapersTest {
         assertThat(run.status()).isZero();
         assertThat(run.out()).startsWith("<svg").contains("<title", "Straighten your knee");
         assertThat(run.out()).isNotEqualTo(Run.of("figure", "glide-knee-lying").out());
+    }
+
+    @Test
+    void everyExerciseMovesAsAnAnimatedPicture() {
+        for (Exercise exercise : Catalogue.bundled().list()) {
+            Run run = Run.of("figure", exercise.id(), "--format", "animated");
+            assertThat(run.status()).as(exercise.id()).isZero();
+            // An exercise with one pose, such as walking, has no way that could be drawn.
+            assertThat(run.out().contains("<animate "))
+                    .as(exercise.id())
+                    .isEqualTo(exercise.movement().poses().size() > 1);
+            assertThat(run.out().length()).as(exercise.id()).isLessThan(200_000);
+        }
     }
 
     @ParameterizedTest

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import slipway.documents.sheet.Dose;
+import slipway.pictures.figure.MovingFigure;
 import tools.jackson.databind.json.JsonMapper;
 
 /** What the script of the guide reads: doses as numbers, figures as tracks, words. */
@@ -31,7 +32,7 @@ final class GuideData {
     private static Map<String, Object> exercise(GuideExercise exercise) {
         var data = new LinkedHashMap<String, Object>();
         data.put("usual", pace(exercise.usualDose(), 1));
-        data.put("easier", pace(exercise.easierDose(), exercise.easier().reach()));
+        data.put("easier", pace(exercise.easierDose(), exercise.easierReach()));
         data.put("there", exercise.cues().there());
         data.put("back", exercise.cues().back());
         data.put(

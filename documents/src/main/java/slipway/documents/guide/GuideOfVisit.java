@@ -3,10 +3,13 @@ package slipway.documents.guide;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import slipway.care.figure.ExerciseFigures;
+import slipway.care.visit.Companion;
 import slipway.care.visit.VisitPlan;
 import slipway.documents.sheet.HomeSheet;
+import slipway.documents.sheet.SheetExercise;
 import slipway.documents.visit.SheetOfVisit;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Exercise;
@@ -16,9 +19,11 @@ import slipway.mechanics.body.Posture;
 import slipway.mechanics.body.Side;
 import slipway.mechanics.motion.Motion;
 import slipway.pictures.figure.Figure;
+import slipway.pictures.figure.MovingFigure;
 import slipway.pictures.look.Look;
 import slipway.reasoning.basis.Coefficients;
 import slipway.reasoning.dose.DosedExercise;
+import slipway.reasoning.dose.ExerciseCandidate;
 
 /** The moving guide of a visit. */
 public final class GuideOfVisit {
@@ -50,30 +55,46 @@ public final class GuideOfVisit {
     }
 
     private List<GuideExercise> exercises(HomeSheet sheet) {
-        List<DosedExercise> given = visit.given();
-        // The sheet has the glides first and then the companions, which the guide leaves to the paper.
-        if (given.size() > sheet.exercises().size()) {
+        var ways = new ArrayList<Way>();
+        // In the order of the sheet: the glides, then what goes with them.
+        for (DosedExercise dosed : visit.given()) {
+            ExerciseCandidate candidate = dosed.range().candidate();
+            ways.add(new Way(
+                    visit.exercise(candidate.id()),
+                    candidate.start(),
+                    dosed.range().end()));
+        }
+        for (Companion companion : visit.companions()) {
+            var poses = companion.exercise().movement().poses();
+            ways.add(new Way(
+                    companion.exercise(),
+                    poses.get(0).posture(Map.of()),
+                    poses.get(poses.size() > 1 ? 1 : 0).posture(Map.of())));
+        }
+        if (ways.size() != sheet.exercises().size()) {
             throw new IllegalStateException("the plan gives %d exercises, its sheet has %d"
-                    .formatted(given.size(), sheet.exercises().size()));
+                    .formatted(ways.size(), sheet.exercises().size()));
         }
         var exercises = new ArrayList<GuideExercise>();
-        for (int i = 0; i < given.size(); i++) {
-            exercises.add(exercise(given.get(i), sheet, i));
+        for (int i = 0; i < ways.size(); i++) {
+            exercises.add(exercise(ways.get(i), sheet.exercises().get(i), i));
         }
         return exercises;
     }
 
-    private GuideExercise exercise(DosedExercise dosed, HomeSheet sheet, int index) {
-        Exercise exercise = visit.exercise(dosed.range().candidate().id());
-        Posture start = dosed.range().candidate().start();
-        Posture end = dosed.range().end();
+    /** An exercise and the way that it goes for this person. */
+    private record Way(Exercise exercise, Posture start, Posture end) {}
+
+    private GuideExercise exercise(Way way, SheetExercise text, int index) {
+        Exercise exercise = way.exercise();
+        Posture start = way.start();
+        Posture end = way.end();
         Side side = visit.file().episode().side();
-        var text = sheet.exercises().get(index);
         var motion = new Motion(List.of(new Motion.Key(start, 0), new Motion.Key(end, 1)));
-        List<Figure> way = Figure.along(ExerciseFigures.still(exercise, start, side), motion, PICTURES);
+        List<Figure> steps = Figure.along(ExerciseFigures.still(exercise, start, side), motion, PICTURES);
         Figure last = Figure.of(ExerciseFigures.movement(exercise, start, end, side));
         // Both pictures in one frame, so that they can stand side by side.
-        var all = new ArrayList<>(way);
+        var all = new ArrayList<>(steps);
         all.add(last);
         var frame = Figure.commonBounds(all);
         var moving = new slipway.pictures.svg.Words(
@@ -82,12 +103,12 @@ public final class GuideOfVisit {
                 "end-" + (index + 1), text.name(), text.pictures().endShows());
         return new GuideExercise(
                 text,
-                MovingFigure.of(way.stream()
+                MovingFigure.of(steps.stream()
                         .map(figure -> figure.svg(Look.paper(), moving, frame))
                         .toList()),
                 last.svg(Look.paper(), still, frame),
                 cues(exercise),
-                new GuideExercise.Easier(DATA.value("easier-reach"), DATA.value("easier-times")));
+                DATA.value("easier-reach"));
     }
 
     /** The first sentence of the step that goes to the end, and of the one that comes back after it. */

@@ -39,6 +39,11 @@ public record HomeSheet(
         });
     }
 
+    /** The same sheet with a code that leads to the moving guide. */
+    public HomeSheet leadingTo(String address) {
+        return new HomeSheet(head, language, unload, rules, exercises, cautions, Optional.of(address));
+    }
+
     /**
      * Head of the sheet.
      *

@@ -236,7 +236,7 @@ public final class SheetOfVisit {
         int easier = part(dose.repetitions(), DATA.value("easier-share"));
         return new SheetExercise.Doses(
                 new Dose.Repeated(dose.repetitions(), dose.sets(), seconds, dose.sessionsPerDay()),
-                new Dose.Repeated(easier, 1, seconds, 1),
+                new Dose.Repeated(easier, 1, slower(seconds), 1),
                 words.get("easier"));
     }
 
@@ -258,7 +258,13 @@ public final class SheetOfVisit {
             return new Dose.Held((int) Math.round(far.holdSeconds()), repetitions, dose.sessionsPerDay());
         }
         int seconds = (int) Math.max(1, Math.round(far.reachSeconds()));
-        return new Dose.Repeated(repetitions, dose.sets(), seconds, dose.sessionsPerDay());
+        return new Dose.Repeated(
+                repetitions, dose.sets(), share < 1 ? slower(seconds) : seconds, dose.sessionsPerDay());
+    }
+
+    /** The pace of an easier day, rounded to the slower side. */
+    private static int slower(int seconds) {
+        return (int) Math.ceil(seconds * DATA.value("easier-times"));
     }
 
     private static int part(int whole, double share) {

@@ -194,6 +194,12 @@ class GuideBrowserTest {
         assertThat(page.locator("#exercise-3 h2")).isFocused();
         press();
         pass(READY_MS + 10 * MOVEMENT_MS + 1_000);
+        // After the glides comes what goes with them, at its own pace.
+        assertThat(page.locator("#go")).hasText("Next exercise");
+        press();
+        assertThat(page.locator("#exercise-4 h2")).isFocused();
+        press();
+        pass(10 * 60_000);
         assertThat(page.locator("#go")).hasText("Finish");
         press();
         assertThat(page.locator("#done h2")).isFocused();

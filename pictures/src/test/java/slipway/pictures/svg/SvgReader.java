@@ -29,6 +29,16 @@ public final class SvgReader {
         }
     }
 
+    public List<Element> all(String name) {
+        var found = document.getElementsByTagName(name);
+        var all = new ArrayList<Element>();
+        for (int i = 0; i < found.getLength(); i++) {
+            all.add((Element) found.item(i));
+        }
+        return all;
+    }
+
+    /** The text of the first element of this name. */
     public String text(String element) {
         return document.getElementsByTagName(element).item(0).getTextContent();
     }
