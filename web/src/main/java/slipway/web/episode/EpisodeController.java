@@ -99,6 +99,7 @@ class EpisodeController {
             response.setStatus(HttpStatus.CONFLICT.value());
             return stale(page, chart, stale.current(), sent, request, model);
         }
+        page.saved(chart);
         Notices.put(request, heads.of(chart).text("saved"));
         Step next = then.equals("next") ? page.step().next() : page.step();
         return "redirect:/episodes/" + id + "/" + next.key();

@@ -29,4 +29,7 @@ public interface StepPage {
     default List<Mistake> check(Chart chart, ObjectNode sent) {
         return List.of();
     }
+
+    /** What follows from the section that was just saved. */
+    default void saved(Chart chart) {}
 }

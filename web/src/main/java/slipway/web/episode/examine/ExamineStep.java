@@ -61,6 +61,12 @@ class ExamineStep implements StepPage {
         return sent;
     }
 
+    /** What the findings point to is kept with them, so that it can be shown later as it was. */
+    @Override
+    public void saved(Chart chart) {
+        locating.keep(chart);
+    }
+
     private static void shorten(ObjectNode tests, String test) {
         if (!(tests.get(test) instanceof ObjectNode result)) {
             return;

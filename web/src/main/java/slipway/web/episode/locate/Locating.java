@@ -11,8 +11,11 @@ import java.util.Set;
 import org.springframework.stereotype.Component;
 import slipway.care.casefile.CaseParts;
 import slipway.care.record.chart.Chart;
+import slipway.care.record.chart.ResultKind;
+import slipway.care.record.chart.Stamp;
 import slipway.care.visit.SiteChoice;
 import slipway.mechanics.body.Side;
+import slipway.reasoning.ReasoningData;
 import slipway.reasoning.findings.Finding;
 import slipway.reasoning.findings.FindingKind;
 import slipway.reasoning.irritability.Irritability;
@@ -28,6 +31,7 @@ import slipway.reasoning.screening.Screening;
 import slipway.reasoning.screening.ScreeningResult;
 import slipway.reasoning.screening.ScreeningRules;
 import slipway.web.episode.Cases;
+import slipway.web.shell.Pages;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -35,6 +39,23 @@ import tools.jackson.databind.node.ObjectNode;
 @Component
 public class Locating {
     private static final int KEPT = 64;
+
+    /** Digest of the tables by which findings weigh. */
+    private static final String DATA_DIGEST = Cases.digest(String.join(
+            "\n",
+            List.of(
+                            "coefficients",
+                            "latent-tests",
+                            "pain",
+                            "patterns",
+                            "priors",
+                            "severities",
+                            "sites",
+                            "targets",
+                            "tests")
+                    .stream()
+                    .map(table -> ReasoningData.text("locate/" + table + ".csv"))
+                    .toList()));
 
     private final Cases cases;
     private final Map<LocateRequest, Location> located =
@@ -68,6 +89,23 @@ public class Locating {
                 : Optional.of(located.computeIfAbsent(
                         new LocateRequest(findings, EnumSet.of(side)),
                         request -> SiteChoice.locator().locate(request)));
+    }
+
+    /** Keeps what the findings of a chart point to, with what it was computed from; nothing while there are none. */
+    public void keep(Chart chart) {
+        locate(chart)
+                .ifPresent(location -> chart.results()
+                        .add(
+                                ResultKind.SITES,
+                                cases.inputs(chart, input(chart)),
+                                new Stamp(Pages.version(), DATA_DIGEST),
+                                KeptSites.body(location)));
+    }
+
+    /** What is located from, as one text. */
+    String input(Chart chart) {
+        return chart.episode().side() + ": "
+                + String.join("; ", findings(chart).stream().map(Finding::text).toList());
     }
 
     /** What would tell most next, at most so many, within the hard stops. */
