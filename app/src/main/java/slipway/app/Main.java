@@ -28,6 +28,7 @@ import slipway.app.records.AuditCommand;
 import slipway.app.records.BackupCommand;
 import slipway.app.records.ExportCommand;
 import slipway.app.records.ImportCommand;
+import slipway.app.records.PersonCommand;
 import slipway.app.records.RestoreCommand;
 import slipway.app.respond.RespondCommand;
 import slipway.app.schema.SchemaCommand;
@@ -65,6 +66,7 @@ import slipway.app.serve.ServeCommand;
             AuditCommand.class,
             BackupCommand.class,
             RestoreCommand.class,
+            PersonCommand.class,
             SchemaCommand.class,
         },
         versionProvider = Version.class,

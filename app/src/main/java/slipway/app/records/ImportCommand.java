@@ -56,7 +56,10 @@ public final class ImportCommand implements Callable<Integer> {
     @Option(
             names = "--new-clinic",
             paramLabel = "NAME",
-            description = "Make a clinic of this name in records that have none; the rest as the first case says.")
+            description = {
+                "Make a clinic of this name in records that have none; the rest as the first case says.",
+                "It has no accounts. For records with pages start 'slipway serve' first: it sets up clinic and account."
+            })
     private Optional<String> newClinic = Optional.empty();
 
     @Option(

@@ -1,19 +1,25 @@
 package slipway.store.person;
 
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.jooq.impl.DSL;
 import slipway.care.record.Act;
 import slipway.care.record.NotThere;
 import slipway.care.record.Saving;
+import slipway.care.record.chart.EpisodeState;
 import slipway.care.record.person.People;
 import slipway.care.record.person.Person;
 import slipway.care.record.person.PersonDetails;
+import slipway.care.record.trail.Action;
 import slipway.care.record.trail.Chain;
 import slipway.store.access.Scope;
 import slipway.store.access.Scopes;
 import slipway.store.db.Db;
 import slipway.store.db.Ids;
+import slipway.store.tables.EpisodeTable;
 import slipway.store.tables.PersonTable;
+import slipway.store.tables.TrailEntryTable;
 import slipway.store.trail.Note;
 import slipway.store.trail.TrailWriter;
 
@@ -84,6 +90,32 @@ public final class PeopleStore implements People {
             trail.append(tx, chain, act, Note.changed("person", personId, after.version(), before.details(), details));
             return new Saving.Saved<>(after);
         });
+    }
+
+    @Override
+    public List<String> untouchedSince(Instant before, String afterId, int limit, Act act) {
+        Scope scope = scopes.of(act);
+        return db.read(query -> query.select(PersonTable.ID)
+                .from(PersonTable.PERSON)
+                .where(
+                        PersonTable.CLINIC_ID.eq(act.clinicId()),
+                        PersonTable.ERASED_AT.isNull(),
+                        PersonTable.CREATED_AT.lt(before),
+                        PersonTable.ID.gt(afterId),
+                        scope.people())
+                .andNotExists(query.selectOne()
+                        .from(EpisodeTable.EPISODE)
+                        .where(EpisodeTable.PERSON_ID.eq(PersonTable.ID), EpisodeTable.STATE.ne(EpisodeState.CLOSED)))
+                .andNotExists(query.selectOne()
+                        .from(TrailEntryTable.TRAIL_ENTRY)
+                        .where(
+                                TrailEntryTable.CHAIN_KIND.eq(Chain.Kind.PERSON),
+                                TrailEntryTable.CHAIN_ID.eq(PersonTable.ID),
+                                TrailEntryTable.AT.ge(before),
+                                TrailEntryTable.ACTION.ne(Action.READ)))
+                .orderBy(PersonTable.ID)
+                .limit(limit)
+                .fetch(PersonTable.ID));
     }
 
     @Override

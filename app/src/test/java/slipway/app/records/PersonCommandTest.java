@@ -1,0 +1,119 @@
+package slipway.app.records;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.zip.ZipFile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import slipway.app.Run;
+import slipway.app.console.ExitStatus;
+import slipway.care.record.Act;
+import slipway.care.record.Role;
+import slipway.care.record.caseload.PersonRow;
+import slipway.care.record.chart.Chart;
+import slipway.care.record.chart.Episode;
+import slipway.care.record.chart.EpisodeState;
+import slipway.store.Store;
+import slipway.store.StoreSettings;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class PersonCommandTest {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private String data() {
+        return folder.resolve("data").toString();
+    }
+
+    /** Puts an example in and closes its episode at some time; gives the id of the person. */
+    private String person(Instant closedAt) {
+        Run.of("import", "../examples/low-irritability-stiff.yaml", "--data", data(), "--new-clinic", "Harbour Steps");
+        try (Store store = Store.open(StoreSettings.inFolder(Path.of(data())))) {
+            String clinic = store.records().clinics().list().get(0).id();
+            var act = new Act("test", Role.PROGRAM, clinic, closedAt);
+            PersonRow row = store.records().caseload().people("", "", 1, act).get(0);
+            Chart chart = store.records()
+                    .charts()
+                    .open(row.newestEpisodeId().orElseThrow(), act)
+                    .chartIfOpen()
+                    .orElseThrow();
+            chart.documents()
+                    .add(
+                            "sheet",
+                            "application/pdf",
+                            "%PDF".getBytes(StandardCharsets.US_ASCII),
+                            java.util.OptionalInt.empty());
+            Episode episode = chart.episode();
+            chart.change(episode.version(), episode.side(), episode.therapistId(), EpisodeState.CLOSED)
+                    .orThrow();
+            return row.personId();
+        }
+    }
+
+    @Test
+    void aPersonGetsAllThatIsKept() throws IOException {
+        String person = person(Instant.now());
+        Path file = folder.resolve("all.zip");
+        Run run = Run.of("person", "export", person, "--data", data(), "--out", file.toString());
+        assertThat(run.err()).isEmpty();
+        try (var zip = new ZipFile(file.toFile())) {
+            assertThat(zip.stream().map(Object::toString)).anyMatch(name -> name.matches("documents/sheet-.*\\.pdf"));
+            JsonNode record = JsonMapper.shared().readTree(zip.getInputStream(zip.getEntry("record.json")));
+            assertThat(record.path("person").path("id").asString()).isEqualTo(person);
+            JsonNode history = record.path("episodes").path(0).path("sections").path("history");
+            assertThat(history.path(0)
+                            .path("content")
+                            .path("history")
+                            .path("durationWeeks")
+                            .intValue())
+                    .isEqualTo(30);
+        }
+    }
+
+    @Test
+    void anErasedPersonIsGoneAndTheTrailHolds() {
+        String person = person(Instant.now());
+        Run without = Run.of("person", "erase", person, "--data", data(), "--reason", "asked for by letter");
+        assertThat(without.status()).isEqualTo(ExitStatus.BAD_INPUT);
+        Run run = Run.of("person", "erase", person, "--data", data(), "--reason", "asked for by letter", "--for-good");
+        assertThat(run.err()).isEmpty();
+        assertThat(Run.of(
+                                "person",
+                                "export",
+                                person,
+                                "--data",
+                                data(),
+                                "--out",
+                                folder.resolve("x").toString())
+                        .err())
+                .contains("no person");
+        assertThat(Run.of("audit", "verify", "--data", data()).status()).isEqualTo(ExitStatus.OK);
+    }
+
+    @Test
+    void onlyWhoseTimeIsOverIsErased() {
+        String person = person(Instant.now());
+        // Closed now: nobody's time is over after one year.
+        assertThat(Run.of("person", "retention", "--data", data(), "--years", "1", "--erase")
+                        .out())
+                .isEmpty();
+        Run unset = Run.of("person", "retention", "--data", data());
+        assertThat(unset.status()).isEqualTo(ExitStatus.BAD_INPUT);
+        assertThat(unset.err()).contains("retention.years");
+        assertThat(Run.of(
+                                "person",
+                                "export",
+                                person,
+                                "--data",
+                                data(),
+                                "--out",
+                                folder.resolve("x").toString())
+                        .status())
+                .isEqualTo(ExitStatus.OK);
+    }
+}
