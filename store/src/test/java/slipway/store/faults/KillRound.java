@@ -24,16 +24,23 @@ final class KillRound {
     /** Entries in the trail of the first version's records. */
     private static final int FIRST_VERSION_ENTRIES = 17;
 
+    private static final int MOST_MS = 500;
+    /** A migration is over soon. */
+    private static final int MOST_MS_MIGRATION = 150;
+
     private final KillTarget target;
     private final int round;
     private final Random random;
     private final List<String> said = new ArrayList<>();
     private final CountDownLatch ready = new CountDownLatch(1);
 
-    KillRound(KillTarget target, int round, Random random) {
+    private final KillTask task;
+
+    KillRound(KillTarget target, int round, Random random, KillTask task) {
         this.target = target;
         this.round = round;
         this.random = random;
+        this.task = task;
     }
 
     /**
@@ -42,6 +49,7 @@ final class KillRound {
      * @param confirmed how much the writer had been told is kept, in this round
      * @param lost how much of what was ever confirmed in this database is not there
      * @param wrong how much of it is there with another content
+     * @param tablesVersion how far the tables were when the kill had come, before they were brought up to date
      */
     record Result(
             KillTask task,
@@ -51,30 +59,40 @@ final class KillRound {
             int lost,
             int wrong,
             String integrity,
-            int trailBreaks) {
+            int trailBreaks,
+            int tablesVersion) {
         boolean isWhole() {
             return lost == 0 && wrong == 0 && integrity.equals("ok") && trailBreaks == 0;
         }
 
         String csv() {
-            return "%s,%d,%b,%d,%d,%d,%s,%d"
-                    .formatted(task, killedAfterMs, serverKilled, confirmed, lost, wrong, integrity, trailBreaks);
+            return "%s,%d,%b,%d,%d,%d,%s,%d,%d"
+                    .formatted(
+                            task,
+                            killedAfterMs,
+                            serverKilled,
+                            confirmed,
+                            lost,
+                            wrong,
+                            integrity,
+                            trailBreaks,
+                            tablesVersion);
         }
     }
 
     Result run() throws IOException, InterruptedException, SQLException {
-        KillTask task = KillTask.random(random);
         if (task == KillTask.MIGRATION) {
             target.freshFirstVersion();
         }
         boolean serverToo = target.server().isPresent() && random.nextInt(3) == 0;
-        int killAfterMs = random.nextInt(task == KillTask.MIGRATION ? 900 : 500);
-        kill(task, killAfterMs, serverToo);
+        int killAfterMs = random.nextInt(task == KillTask.MIGRATION ? MOST_MS_MIGRATION : MOST_MS);
+        kill(killAfterMs, serverToo);
         List<String> confirmed = said.stream()
                 .filter(line -> !line.equals("ready") && !line.equals("migrated"))
                 .toList();
         target.confirmed.addAll(confirmed);
         String integrity = target.integrity(task);
+        int tables = target.tablesVersion(task);
         try (Store store = Store.open(target.settings(task))) {
             TrailReport trail = store.records().trail().verify();
             Look look = task == KillTask.MIGRATION ? firstVersion(trail) : look(store);
@@ -86,12 +104,13 @@ final class KillRound {
                     look.lost,
                     look.wrong,
                     integrity,
-                    trail.breaks().size());
+                    trail.breaks().size(),
+                    tables);
         }
     }
 
-    private void kill(KillTask task, int afterMs, boolean serverToo) throws IOException, InterruptedException {
-        Process writer = start(task);
+    private void kill(int afterMs, boolean serverToo) throws IOException, InterruptedException {
+        Process writer = start();
         var listener = new Thread(() -> listen(writer));
         listener.start();
         if (!ready.await(1, TimeUnit.MINUTES)) {
@@ -105,7 +124,7 @@ final class KillRound {
         listener.join();
     }
 
-    private Process start(KillTask task) throws IOException {
+    private Process start() throws IOException {
         var settings = target.settings(task);
         var command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),

@@ -135,6 +135,15 @@ final class KillTarget implements AutoCloseable {
         }
     }
 
+    /** The newest script that has run as a whole. */
+    int tablesVersion(KillTask task) throws SQLException {
+        try (Connection connection = connection(settings(task));
+                var statement = connection.createStatement();
+                var rows = statement.executeQuery("select count(*) from schema_history where success")) {
+            return rows.next() ? rows.getInt(1) : 0;
+        }
+    }
+
     private static Connection connection(StoreSettings settings) throws SQLException {
         return DriverManager.getConnection(settings.url(), settings.user(), settings.password());
     }

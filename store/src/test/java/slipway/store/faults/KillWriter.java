@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jooq.SQLDialect;
 import slipway.care.record.Act;
 import slipway.care.record.Role;
 import slipway.care.record.chart.Chart;
@@ -14,6 +15,8 @@ import slipway.care.record.content.Section;
 import slipway.care.record.content.SectionRecord;
 import slipway.store.Store;
 import slipway.store.StoreSettings;
+import slipway.store.db.Migrations;
+import slipway.store.db.Pools;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -35,18 +38,28 @@ final class KillWriter {
         String password = Objects.requireNonNull(System.getenv("KILL_PASSWORD"));
         var settings = new StoreSettings(args[0], args[1], password, 4, 4);
         if (task == KillTask.MIGRATION) {
-            say("ready");
-        }
-        Store store = Store.open(settings);
-        if (task == KillTask.MIGRATION) {
-            say("migrated");
+            migrate(settings);
         } else {
+            Store store = Store.open(settings);
             for (String episode : List.of(args).subList(4, args.length)) {
                 Chart chart = chart(store, episode);
                 new Thread(() -> write(task, chart, args[3])).start();
             }
         }
         Thread.sleep(60_000);
+    }
+
+    /** Everything is loaded and open before the migration that the kill is to meet. */
+    private static void migrate(StoreSettings settings) {
+        boolean sqlite = settings.url().startsWith("jdbc:sqlite:");
+        SQLDialect dialect = sqlite ? SQLDialect.SQLITE : SQLDialect.POSTGRES;
+        Pools pools = sqlite
+                ? Pools.sqlite(settings.url(), 1)
+                : Pools.postgres(settings.url(), settings.user(), settings.password(), 2, 1);
+        Migrations.runUpTo("1", pools.writing(), dialect);
+        say("ready");
+        Migrations.run(pools.writing(), dialect);
+        say("migrated");
     }
 
     static Chart chart(Store store, String episode) {
