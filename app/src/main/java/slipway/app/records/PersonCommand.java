@@ -123,11 +123,14 @@ public final class PersonCommand implements Runnable {
                 description = "Why, without the person's name; it is kept.")
         private String reason = "";
 
-        @Option(names = "--for-good", required = true, description = "Needed: nothing brings the person back.")
+        @Option(names = "--for-good", description = "Needed: nothing brings the person back.")
         private boolean forGood;
 
         @Override
         public Integer call() {
+            if (!forGood) {
+                throw new BadInputException("slipway: --for-good is needed: nothing brings an erased person back");
+            }
             try (Store store = place.open()) {
                 Act act = RecordsPlace.act(
                         "erase", RecordsPlace.clinic(store, clinicId).id());
