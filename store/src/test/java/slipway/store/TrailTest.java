@@ -2,6 +2,11 @@ package slipway.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import slipway.care.record.Act;
@@ -78,6 +83,21 @@ class TrailTest {
             assertThat(world.database.holds("Palo"))
                     .as("some table still holds the name")
                     .isFalse();
+        }
+    }
+
+    /** A row that was deleted or overwritten would stay readable in the free parts of the file. */
+    @Test
+    void nothingOfAnErasedPersonStaysInTheFile() throws IOException {
+        try (var world = new World(Databases.SQLITE)) {
+            Person person = filled(world);
+            Path file = Path.of(world.database.settings().url().substring("jdbc:sqlite:".length()));
+            world.records.people().erase(person.id(), "asked for by letter", World.PROGRAM);
+            // Closing moves what is still in the log into the file, and deletes the log.
+            world.store.close();
+            assertThat(Files.readString(file, StandardCharsets.ISO_8859_1))
+                    .contains("harbour")
+                    .doesNotContain("Palo", "invented@example.org");
         }
     }
 }

@@ -64,6 +64,8 @@ public final class Pools implements AutoCloseable {
         config.setJournalMode(JournalMode.WAL);
         config.setSynchronous(SynchronousMode.FULL);
         config.enforceForeignKeys(true);
+        // What was erased is overwritten in the file, not only forgotten.
+        config.setPragma(SQLiteConfig.Pragma.SECURE_DELETE, "on");
         config.setBusyTimeout(BUSY_MS);
         config.setTransactionMode(mode);
         var source = new SQLiteDataSource(config);
