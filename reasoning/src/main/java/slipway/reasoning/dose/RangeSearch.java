@@ -50,9 +50,10 @@ final class RangeSearch {
     Found run(ExerciseCandidate candidate, List<Posture> ends) {
         var allowed = new ArrayList<Step>();
         Trail trail = trail(candidate.start());
-        for (int i = 0; i < ends.size(); i++) {
+        int last = lastToTry(ends);
+        for (int i = 0; i < last; i++) {
             if (i % BATCH == 0) {
-                draws.prepare(ends.subList(i, Math.min(ends.size(), i + BATCH)));
+                draws.prepare(ends.subList(i, Math.min(last, i + BATCH)));
             }
             trail.add(ends.get(i));
             Step step = trail.stepTo(ends.get(i));
@@ -62,6 +63,15 @@ final class RangeSearch {
             allowed.add(step);
         }
         return new Found(allowed, Optional.empty());
+    }
+
+    /** One past the first end that a guard forbids: guards cost nothing, and nothing beyond it is ever reached. */
+    private int lastToTry(List<Posture> ends) {
+        int last = 0;
+        while (last < ends.size() && guards.forbids(ends.get(last)).isEmpty()) {
+            last++;
+        }
+        return Math.min(ends.size(), last + 1);
     }
 
     /** The same end along the straight way from the start, with its already rounded angles. */
