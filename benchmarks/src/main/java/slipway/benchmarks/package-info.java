@@ -1,4 +1,4 @@
-/** Speed, measured side by side in one run and reported as ratios; {@code benchmarks/run} is the one command. */
+/** Speed, measured side by side in one run and reported as ratios; {@code ./bench} is the one command. */
 @NullMarked
 package slipway.benchmarks;
 
