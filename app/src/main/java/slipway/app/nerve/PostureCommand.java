@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -52,6 +53,12 @@ public final class PostureCommand implements Callable<Integer> {
     private String from = "lying";
 
     @Option(
+            names = "--beside",
+            paramLabel = "POSTURE",
+            description = "A second posture, shown in a column beside the first; text only.")
+    private @Nullable String beside;
+
+    @Option(
             names = "--stature-cm",
             paramLabel = "CM",
             description = "Standing height; default ${DEFAULT-VALUE}.",
@@ -69,8 +76,14 @@ public final class PostureCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PostureReading reading = read();
         PrintWriter out = spec.commandLine().getOut();
+        String second = beside;
+        if (second != null) {
+            out.print(PosturesBeside.text(read(posture), read(second)));
+            out.flush();
+            return ExitStatus.OK;
+        }
+        PostureReading reading = read(posture);
         out.print(
                 switch (format) {
                     case text -> PostureText.text(reading);
@@ -81,9 +94,12 @@ public final class PostureCommand implements Callable<Integer> {
         return ExitStatus.OK;
     }
 
-    private PostureReading read() {
+    private PostureReading read(String asked) {
         var mistakes = new ArrayList<String>();
-        Posture end = posture(posture, mistakes);
+        Posture end = posture(asked, mistakes);
+        if (beside != null && format != Format.text) {
+            mistakes.add("--beside is shown as text only, not as " + format);
+        }
         Posture start = posture(from, mistakes);
         Tract pathway = Tract.find(tract).orElse(Tract.SCIATIC_TIBIAL);
         if (Tract.find(tract).isEmpty()) {

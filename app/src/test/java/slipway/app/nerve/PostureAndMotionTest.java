@@ -50,6 +50,18 @@ class PostureAndMotionTest {
     }
 
     @Test
+    void twoPosturesStandSideBySide() {
+        assertThat(run("posture", "lying", "--beside", "hip 60")).isEqualTo(ExitStatus.OK);
+        assertThat(out.toString().lines().filter(line -> line.startsWith("gluteal fold")))
+                .singleElement()
+                .asString()
+                // Lying is what both are compared with; a raised leg strains the fold.
+                .matches("gluteal fold +0\\.0 \\(0\\.0, 0\\.0\\) +[1-9].*");
+        assertThat(run("posture", "lying", "--beside", "hip 60", "--format", "svg"))
+                .isEqualTo(ExitStatus.BAD_INPUT);
+    }
+
+    @Test
     void aMotionThatComesBackEndsWhereItBegan() {
         assertThat(run("motion", "hip 60 knee 80 -> hip 60 knee 10 -> hip 60 knee 80"))
                 .isEqualTo(ExitStatus.OK);
