@@ -6,8 +6,6 @@ import slipway.app.nerve.PostureReading.Spread;
 
 /** Two postures side by side as text, both compared with the same posture. */
 final class PosturesBeside {
-    private static final String ROW = "%-30s %17s %17s   %20s %20s   %17s %17s%n";
-
     private PosturesBeside() {}
 
     static String text(PostureReading one, PostureReading other) {
@@ -34,7 +32,8 @@ final class PosturesBeside {
     }
 
     private static String row(Object... cells) {
-        return String.format(Locale.ROOT, ROW, cells).replaceAll(" +(?=\\R)", "");
+        return String.format(Locale.ROOT, "%-30s %17s %17s   %20s %20s   %17s %17s%n", cells)
+                .replaceAll(" +(?=\\R)", "");
     }
 
     private static String way(Spread glide) {
