@@ -40,9 +40,12 @@ record PostureReading(
             return new Spread(at(sorted, 0.5), at(sorted, 0.05), at(sorted, 0.95));
         }
 
-        /** Whether the draws do not agree on the sign: zero lies within the interval, and not as its only value. */
+        /** Less than half of the last digit that is shown. */
+        private static final double SHOWN_AS_ZERO = 0.05;
+
+        /** Whether the draws do not agree on the sign: zero lies within the interval, with more than zero on both sides. */
         boolean signUnsure() {
-            return low < 0 && high > 0;
+            return low < -SHOWN_AS_ZERO && high > SHOWN_AS_ZERO;
         }
 
         private static double at(double[] sorted, double share) {
