@@ -8,6 +8,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import slipway.app.billing.UnitsCommand;
 import slipway.app.console.Failures;
+import slipway.app.exchange.FhirCommand;
 import slipway.app.exercises.ExercisesCommand;
 import slipway.app.locate.AnatomyCommand;
 import slipway.app.locate.LocateCommand;
@@ -61,6 +62,7 @@ import slipway.app.serve.ServeCommand;
             CalibrateCommand.class,
             ValidateCommand.class,
             UnitsCommand.class,
+            FhirCommand.class,
             ImportCommand.class,
             ExportCommand.class,
             AuditCommand.class,

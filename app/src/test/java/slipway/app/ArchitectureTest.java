@@ -25,6 +25,7 @@ class ArchitectureTest {
             "slipway.pictures.",
             "slipway.care.",
             "slipway.store.",
+            "slipway.exchange.",
             "slipway.documents.",
             "slipway.web.");
 

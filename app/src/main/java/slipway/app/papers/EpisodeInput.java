@@ -36,11 +36,10 @@ public final class EpisodeInput {
     /** An episode and the plan of its case. */
     public record Known(EpisodeFacts facts, VisitPlan plan) {}
 
-    /** Reads the files; nothing is taken if one of them has a mistake. */
-    public Known read() {
+    /** The facts of a case and of its episode file, if there is one. */
+    public static EpisodeFacts facts(Path file, @Nullable Path episode) {
         CaseFile caseFile = CaseFiles.read(InputFiles.read(file), file.toString());
-        VisitPlan plan = Visit.plan(caseFile, Version.NUMBER);
-        EpisodeFacts facts = episode == null
+        return episode == null
                 ? new EpisodeFacts(
                         caseFile,
                         Frame.UNKNOWN,
@@ -50,6 +49,12 @@ public final class EpisodeInput {
                         List.of(),
                         EpisodeFacts.Ending.UNKNOWN)
                 : EpisodeFiles.read(InputFiles.read(episode), episode.toString(), caseFile);
+    }
+
+    /** Reads the files; nothing is taken if one of them has a mistake. */
+    public Known read() {
+        EpisodeFacts facts = facts(file, episode);
+        VisitPlan plan = Visit.plan(facts.file(), Version.NUMBER);
         if (checkIns == null) {
             return new Known(facts, plan);
         }

@@ -26,6 +26,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import slipway.exercises.yaml.Mistake;
 import slipway.exercises.yaml.MistakesException;
 import slipway.reasoning.response.checkin.CheckIn;
@@ -33,6 +34,7 @@ import slipway.reasoning.response.checkin.EmergencyAnswer;
 import slipway.reasoning.response.checkin.Kind;
 import slipway.reasoning.response.checkin.Morning;
 import slipway.reasoning.response.checkin.Reach;
+import tools.jackson.databind.JsonNode;
 
 /** Reads a file of check-ins. Either all of it can be used or nothing is taken. */
 public final class CheckInFile {
@@ -60,6 +62,15 @@ public final class CheckInFile {
             throw new MistakesException(source, file.mistakes);
         }
         return checkIns;
+    }
+
+    /** A report of the record as a file of one row; fields that are not columns are left out. */
+    public static String text(JsonNode body) {
+        String cells = CheckInColumn.keys().stream()
+                .map(key -> body.path(key).asString(""))
+                .map(cell -> '"' + cell.replace("\"", "\"\"") + '"')
+                .collect(Collectors.joining(","));
+        return String.join(",", CheckInColumn.keys()) + "\n" + cells + "\n";
     }
 
     private List<CheckIn> readAll(byte[] bytes) {

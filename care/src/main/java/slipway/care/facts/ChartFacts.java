@@ -1,0 +1,186 @@
+package slipway.care.facts;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import slipway.care.casefile.CaseFile;
+import slipway.care.follow.CheckInFile;
+import slipway.care.record.chart.Chart;
+import slipway.care.record.chart.SupervisedTry;
+import slipway.care.record.chart.TryEntry;
+import slipway.care.record.chart.VisitRecord;
+import slipway.care.record.follow.Goal;
+import slipway.care.record.follow.MeasureEntry;
+import slipway.care.record.papers.Paper;
+import slipway.care.record.person.Age;
+import slipway.exercises.yaml.MistakesException;
+import slipway.reasoning.course.GoalDraft;
+import slipway.reasoning.measures.Measures;
+import slipway.reasoning.response.checkin.CheckIn;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * The facts of a chart.
+ *
+ * @param notRead what stands in the record in a form that is not understood: kind and id, never content
+ */
+public record ChartFacts(EpisodeFacts facts, List<String> notRead) {
+    public ChartFacts {
+        notRead = List.copyOf(notRead);
+    }
+
+    /**
+     * Reads a chart.
+     *
+     * @param file the case of the chart
+     * @param frame what the record does not hold yet: referrer, payer, what was sent; the day of birth and the days of
+     *     signed progress reports are taken from the record
+     * @param zone of the clinic, for the days of visits
+     */
+    public static ChartFacts of(Chart chart, CaseFile file, Frame frame, ZoneId zone) {
+        var reader = new Reader(chart, file, zone);
+        var facts = new EpisodeFacts(
+                file,
+                reader.framed(frame),
+                reader.visits(),
+                reader.scores(),
+                reader.goals(),
+                reader.checkIns(),
+                EpisodeFacts.Ending.UNKNOWN);
+        return new ChartFacts(facts, reader.notRead);
+    }
+
+    private static final class Reader {
+        private final Chart chart;
+        private final CaseFile file;
+        private final ZoneId zone;
+        private final List<String> notRead = new ArrayList<>();
+
+        Reader(Chart chart, CaseFile file, ZoneId zone) {
+            this.chart = chart;
+            this.file = file;
+            this.zone = zone;
+        }
+
+        private LocalDate day(Instant at) {
+            return LocalDate.ofInstant(at, zone);
+        }
+
+        Frame framed(Frame frame) {
+            Optional<LocalDate> born = chart.person().details().age().flatMap(Reader::born);
+            var letters = new ArrayList<>(frame.letters());
+            for (Paper paper : chart.papers().list()) {
+                paper.signature()
+                        .ifPresent(signed -> letters.add(new Frame.Sent(paper.kind(), day(signed.at()), "", "signed")));
+            }
+            return new Frame(
+                    born.or(frame::born),
+                    frame.therapist(),
+                    frame.referrer(),
+                    frame.orderedOn(),
+                    frame.payer(),
+                    frame.dosage(),
+                    frame.diagnoses(),
+                    letters);
+        }
+
+        private static Optional<LocalDate> born(Age age) {
+            return age instanceof Age.Born born ? Optional.of(born.on()) : Optional.empty();
+        }
+
+        List<Treatment> visits() {
+            List<SupervisedTry> tries = chart.visits().tries();
+            return chart.visits().list().stream()
+                    .map(visit -> visit(visit, tries))
+                    .toList();
+        }
+
+        private Treatment visit(VisitRecord visit, List<SupervisedTry> tries) {
+            List<TryEntry> here = tries.stream()
+                    .filter(each -> each.visitId().equals(visit.id()))
+                    .map(SupervisedTry::entry)
+                    .toList();
+            return new Treatment(
+                    visit.number(),
+                    day(visit.startedAt()),
+                    Optional.of(visit.staffId()),
+                    List.of(),
+                    OptionalInt.empty(),
+                    Treatment.Notes.NONE,
+                    here);
+        }
+
+        /** The body of an entry holds {@code total}, or {@code answers} by number of the item. */
+        List<Taken> scores() {
+            var scores = new ArrayList<Taken>();
+            for (MeasureEntry entry : chart.measures().list()) {
+                JsonNode total = entry.body().path("total");
+                var answers = new TreeMap<Integer, Double>();
+                try {
+                    entry.body()
+                            .path("answers")
+                            .propertyStream()
+                            .forEach(answer -> answers.put(
+                                    Integer.parseInt(answer.getKey()),
+                                    answer.getValue().doubleValue()));
+                    scores.add(new Taken(
+                            Measures.bundled().get(entry.measureId()),
+                            entry.day(),
+                            total.isNumber() ? OptionalDouble.of(total.doubleValue()) : OptionalDouble.empty(),
+                            answers));
+                } catch (IllegalArgumentException e) {
+                    notRead.add("measure " + entry.id());
+                }
+            }
+            return scores;
+        }
+
+        /** The target of a goal holds {@code activity}, {@code condition}, {@code baseline} and {@code target}. */
+        List<GoalDraft> goals() {
+            String person = file.patient().name().orElse("The person");
+            return chart.goals().list().stream()
+                    .filter(goal -> !goal.state().equals("dropped"))
+                    .map(goal -> goal(goal, person))
+                    .toList();
+        }
+
+        private static GoalDraft goal(Goal goal, String person) {
+            JsonNode target = goal.target();
+            return new GoalDraft(
+                    goal.id(),
+                    person,
+                    target.path("activity").asString(goal.words()),
+                    target.path("condition").asString(""),
+                    goal.measureId(),
+                    number(target.path("baseline")),
+                    number(target.path("target")),
+                    goal.due());
+        }
+
+        private static OptionalDouble number(JsonNode node) {
+            return node.isNumber() ? OptionalDouble.of(node.doubleValue()) : OptionalDouble.empty();
+        }
+
+        /** One by one, so that one that is not understood takes no other with it. */
+        List<CheckIn> checkIns() {
+            var read = new ArrayList<CheckIn>();
+            for (var kept : chart.checkIns().list()) {
+                String text = CheckInFile.text(kept.body());
+                try {
+                    read.addAll(CheckInFile.read(
+                            "check-in", text.getBytes(StandardCharsets.UTF_8), List.of(kept.exerciseId())));
+                } catch (MistakesException e) {
+                    notRead.add("check-in " + kept.id());
+                }
+            }
+            return read;
+        }
+    }
+}

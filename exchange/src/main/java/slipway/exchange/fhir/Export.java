@@ -1,0 +1,42 @@
+package slipway.exchange.fhir;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import slipway.care.facts.EpisodeFacts;
+import slipway.care.visit.VisitPlan;
+
+/**
+ * What is exported.
+ *
+ * @param issued moment of the export; the only time that does not come from the record
+ * @param program name and version of the program, for the provenance
+ * @param papers signed notes and letters that go along
+ */
+public record Export(EpisodeFacts facts, VisitPlan plan, Instant issued, String program, List<PaperFile> papers) {
+    public Export {
+        papers = List.copyOf(papers);
+    }
+
+    /**
+     * A signed paper.
+     *
+     * @param kind for example {@code progress-report}
+     */
+    public record PaperFile(String kind, String title, String mediaType, byte[] bytes, Instant signedAt, String by) {
+        public PaperFile {
+            bytes = bytes.clone();
+        }
+
+        @Override
+        public byte[] bytes() {
+            return bytes.clone();
+        }
+    }
+
+    /** The day of the export in UTC. */
+    LocalDate day() {
+        return LocalDate.ofInstant(issued, ZoneOffset.UTC);
+    }
+}

@@ -1,0 +1,266 @@
+package slipway.exchange.fhir;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.hl7.fhir.r4.model.Coding;
+import org.hl7.fhir.r4.model.Condition;
+import org.hl7.fhir.r4.model.DateTimeType;
+import org.hl7.fhir.r4.model.Observation;
+import org.hl7.fhir.r4.model.Patient;
+import org.hl7.fhir.r4.model.Quantity;
+import org.hl7.fhir.r4.model.ServiceRequest;
+import slipway.care.casefile.CaseFile;
+import slipway.care.facts.EpisodeFacts;
+import slipway.care.facts.Frame;
+import slipway.care.facts.Taken;
+import slipway.reasoning.codes.DiagnosisCodes;
+import slipway.reasoning.measures.Measure;
+import slipway.reasoning.measures.Measures;
+
+/** Puts what comes from outside beside what is recorded. Names in messages would end in logs: none of them says one. */
+final class Merge {
+    private static final String LOINC = "http://loinc.org";
+    private static final String LOINC_PAIN = "72514-3";
+
+    private final Optional<EpisodeFacts> current;
+    private final List<String> diagnoses;
+    private final List<Taken> scores;
+    private Optional<String> name;
+    private Optional<String> sex;
+    private Optional<LocalDate> born;
+    private Optional<LocalDate> ordered;
+    private Optional<String> referrer;
+
+    /** Beside an episode, or beside nothing. */
+    Merge(Optional<EpisodeFacts> current) {
+        this.current = current;
+        this.diagnoses =
+                new ArrayList<>(current.map(facts -> facts.frame().diagnoses()).orElse(List.of()));
+        this.scores = new ArrayList<>(current.map(EpisodeFacts::scores).orElse(List.of()));
+        this.name = current.flatMap(facts -> facts.file().patient().name());
+        this.sex = current.flatMap(facts -> facts.file().patient().sex());
+        this.born = current.flatMap(facts -> facts.frame().born());
+        this.ordered = current.flatMap(facts -> facts.frame().orderedOn());
+        this.referrer = current.flatMap(facts -> facts.frame().referrer());
+    }
+
+    /** What one thing comes to. */
+    record Step(Preview.Kind kind, String what) {}
+
+    private static Step leftOut(String why) {
+        return new Step(Preview.Kind.LEFT_OUT, why);
+    }
+
+    private static <T> Step compared(String what, Optional<T> here, T there) {
+        if (here.isEmpty()) {
+            return new Step(Preview.Kind.ADD, what);
+        }
+        return here.get().equals(there)
+                ? new Step(Preview.Kind.SAME, what)
+                : new Step(Preview.Kind.CHANGE, what + ": other than recorded here");
+    }
+
+    List<Step> patient(Patient patient) {
+        var steps = new ArrayList<Step>();
+        Optional<String> told = patient.getName().stream()
+                .map(each -> each.hasText() ? each.getText() : each.getNameAsSingleString())
+                .map(String::strip)
+                .filter(text -> !text.isEmpty() && text.length() <= 80)
+                .findFirst();
+        if (told.isPresent()) {
+            steps.add(compared("name", name, told.get()));
+            name = told;
+        }
+        if (patient.hasBirthDate()) {
+            Optional<LocalDate> day =
+                    FhirImport.day(patient.getBirthDateElement().getValueAsString());
+            steps.add(day.map(known -> compared("day of birth", born, known))
+                    .orElse(leftOut("the day of birth is not told to the day")));
+            born = day.or(() -> born);
+        }
+        gender(patient).ifPresent(word -> {
+            steps.add(compared("sex", sex, word));
+            sex = Optional.of(word);
+        });
+        if (steps.isEmpty()) {
+            steps.add(new Step(Preview.Kind.NOT_UNDERSTOOD, "a patient of whom nothing is told that is kept here"));
+        }
+        return steps;
+    }
+
+    private static Optional<String> gender(Patient patient) {
+        return Optional.ofNullable(patient.getGender())
+                .map(gender -> gender.toCode())
+                .filter(word -> List.of("female", "male", "other").contains(word));
+    }
+
+    List<Step> condition(Condition condition) {
+        String status = code(condition.getVerificationStatus().getCoding());
+        if (status.equals("refuted") || status.equals("entered-in-error")) {
+            return List.of(leftOut("the condition is " + status));
+        }
+        String course = code(condition.getClinicalStatus().getCoding());
+        if (!course.isEmpty() && !List.of("active", "recurrence", "relapse").contains(course)) {
+            return List.of(leftOut("the condition is " + course));
+        }
+        Optional<String> code = condition.getCode().getCoding().stream()
+                .filter(coding -> DiagnosisCodes.SYSTEM.equals(coding.getSystem()))
+                .map(coding -> String.valueOf(coding.getCode()))
+                .filter(text -> text.matches("[A-Z][0-9][0-9A-Z](\\.[0-9A-Z]{1,4})?"))
+                .findFirst();
+        if (code.isEmpty()) {
+            return List.of(new Step(Preview.Kind.NOT_UNDERSTOOD, "a condition without an ICD-10-CM code"));
+        }
+        if (diagnoses.contains(code.get())) {
+            return List.of(new Step(Preview.Kind.SAME, "diagnosis " + code.get()));
+        }
+        diagnoses.add(code.get());
+        String list = DiagnosisCodes.bundled().find(code.get()).isPresent() ? "" : " (not in the list of this clinic)";
+        return List.of(new Step(Preview.Kind.ADD, "diagnosis " + code.get() + list));
+    }
+
+    private static String code(List<Coding> codings) {
+        return codings.stream()
+                .map(each -> String.valueOf(each.getCode()))
+                .findFirst()
+                .orElse("");
+    }
+
+    /** A request with the intent of an order is a referral; plans and options order nothing. */
+    List<Step> referral(ServiceRequest request) {
+        String intent = request.hasIntent() ? request.getIntent().toCode() : "";
+        if (!List.of("order", "original-order", "filler-order", "instance-order")
+                .contains(intent)) {
+            return List.of(leftOut("a request that is no order"));
+        }
+        String status = request.hasStatus() ? request.getStatus().toCode() : "";
+        if (!List.of("active", "completed").contains(status) || request.getDoNotPerform()) {
+            return List.of(leftOut("an order that does not stand"));
+        }
+        var steps = new ArrayList<Step>();
+        Optional<LocalDate> day = request.hasAuthoredOn()
+                ? FhirImport.day(request.getAuthoredOnElement().getValueAsString())
+                : Optional.empty();
+        if (day.isPresent()) {
+            steps.add(compared("order of " + day.get(), ordered, day.get()));
+            ordered = day;
+        } else {
+            steps.add(leftOut("an order without a day is no proof of an order"));
+        }
+        Optional<String> who = Optional.ofNullable(request.getRequester().getDisplay())
+                .map(String::strip)
+                .filter(text -> !text.isEmpty() && text.length() <= 120);
+        if (who.isPresent()) {
+            steps.add(compared("who referred", referrer, who.get()));
+            referrer = who;
+        }
+        return steps;
+    }
+
+    List<Step> observation(Observation observation) {
+        String status = observation.hasStatus() ? observation.getStatus().toCode() : "";
+        if (!List.of("final", "amended", "corrected").contains(status)) {
+            return List.of(leftOut("an observation that is not final"));
+        }
+        Optional<Measure> measure = measure(observation);
+        if (measure.isEmpty()) {
+            boolean own = !Codes.ownIn(observation.getCode()).isEmpty();
+            return List.of(
+                    own
+                            ? leftOut("findings and angles belong to the examination: enter them there")
+                            : new Step(
+                                    Preview.Kind.NOT_UNDERSTOOD, "an observation with a code that is not known here"));
+        }
+        if (!(observation.getValue() instanceof Quantity quantity)
+                || !quantity.hasValue()
+                || quantity.hasComparator()) {
+            return List.of(leftOut("a score without a plain number"));
+        }
+        if (!Units.fits(quantity, measure.get())) {
+            return List.of(leftOut("a score in another unit than %s has here"
+                    .formatted(measure.get().name())));
+        }
+        Optional<LocalDate> day = observation.getEffective() instanceof DateTimeType at
+                ? FhirImport.day(String.valueOf(at.getValueAsString()))
+                : Optional.empty();
+        if (day.isEmpty()) {
+            return List.of(leftOut("a score without its day"));
+        }
+        return List.of(score(measure.get(), day.get(), quantity.getValue().doubleValue()));
+    }
+
+    private static Optional<Measure> measure(Observation observation) {
+        String own = Codes.ownIn(observation.getCode());
+        if (own.startsWith(MeasureResources.CODE_PREFIX)) {
+            return Measures.bundled().find(own.substring(MeasureResources.CODE_PREFIX.length()));
+        }
+        boolean pain = observation.getCode().getCoding().stream()
+                .anyMatch(coding -> LOINC.equals(coding.getSystem()) && LOINC_PAIN.equals(coding.getCode()));
+        return pain ? Measures.bundled().find("pain") : Optional.empty();
+    }
+
+    private Step score(Measure measure, LocalDate day, double value) {
+        String what = "%s on %s".formatted(measure.name(), day);
+        if (!measure.range().holds(value)) {
+            return leftOut(what + ": not a possible score");
+        }
+        List<Taken> same = scores.stream()
+                .filter(taken ->
+                        taken.measure().id().equals(measure.id()) && taken.day().equals(day))
+                .toList();
+        if (same.stream().anyMatch(taken -> taken.score().equals(Optional.of(value)))) {
+            return new Step(Preview.Kind.SAME, what);
+        }
+        scores.add(new Taken(measure, day, OptionalDouble.of(value), new TreeMap<>()));
+        return same.isEmpty()
+                ? new Step(Preview.Kind.ADD, what)
+                : new Step(Preview.Kind.ADD, what + ": a second score of that day");
+    }
+
+    /** The episode with everything that was taken; empty if there was none to begin with. */
+    Optional<EpisodeFacts> result() {
+        return current.map(this::with);
+    }
+
+    private EpisodeFacts with(EpisodeFacts facts) {
+        Frame frame = facts.frame();
+        return new EpisodeFacts(
+                with(facts.file()),
+                new Frame(
+                        born,
+                        frame.therapist(),
+                        referrer,
+                        ordered,
+                        frame.payer(),
+                        frame.dosage(),
+                        diagnoses,
+                        frame.letters()),
+                facts.visits(),
+                scores,
+                facts.goals(),
+                facts.checkIns(),
+                facts.ending());
+    }
+
+    private CaseFile with(CaseFile file) {
+        var person = new slipway.care.casefile.Patient(
+                name,
+                file.patient().ageYears(),
+                sex,
+                file.patient().statureCm(),
+                file.patient().massKg());
+        return new CaseFile(
+                file.id(),
+                file.provenance(),
+                person,
+                file.episode(),
+                file.safety(),
+                file.examination(),
+                file.sites(),
+                file.choices());
+    }
+}

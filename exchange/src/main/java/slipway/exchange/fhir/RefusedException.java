@@ -1,0 +1,10 @@
+package slipway.exchange.fhir;
+
+/** Something from outside that is not even looked at; says why, and never repeats what was in it. */
+public final class RefusedException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    RefusedException(String reason) {
+        super(reason);
+    }
+}
