@@ -40,6 +40,11 @@ final class PlanParts {
             out.say("stopped", out.words().get("exercises.stopped"), "case/screening");
             return;
         }
+        // The doses below are those of the plan; a stop that was not released comes before them in every paper.
+        in.followed()
+                .flatMap(followed -> followed.state().lock())
+                .ifPresent(decision ->
+                        out.say("all-stopped", out.words().get("home.stopped", decision.key()), "episode/checkIns"));
         for (Advice advice : in.plan().unload()) {
             out.say(
                     "unload-" + advice.id(),

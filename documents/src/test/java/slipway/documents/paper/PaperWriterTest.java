@@ -93,6 +93,16 @@ class PaperWriterTest {
     }
 
     @Test
+    void aStopThatWasNotReleasedStandsBeforeTheDosesOfThePlan() {
+        PaperInput stopped = SamplePapers.withNewWeakness();
+        for (PaperKind kind : EnumSet.of(PaperKind.PROGRESS_REPORT, PaperKind.LETTER, PaperKind.DISCHARGE)) {
+            PaperText paper = PaperWriter.write(kind, stopped);
+            assertThat(paper.find("exercises/all-stopped")).isPresent();
+            assertThat(paper.sentences()).noneMatch(each -> each.id().startsWith("home/dose-"));
+        }
+    }
+
+    @Test
     void aStoppedPlanLetsNoExerciseIntoAnyPaper() {
         PaperText evaluation = PaperWriter.write(PaperKind.EVALUATION, STOPPED);
         assertThat(evaluation.find("exercises/stopped")).isPresent();

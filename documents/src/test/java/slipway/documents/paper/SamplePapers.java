@@ -2,11 +2,13 @@ package slipway.documents.paper;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import slipway.care.casefile.CaseFile;
 import slipway.care.casefile.CaseFiles;
 import slipway.care.facts.EpisodeFacts;
@@ -26,11 +28,26 @@ final class SamplePapers {
     private SamplePapers() {}
 
     static PaperInput full() {
+        return full(text -> text);
+    }
+
+    /** The same, but the last report tells of new weakness. */
+    static PaperInput withNewWeakness() {
+        return full(text -> {
+            String told = text.strip();
+            int last = told.lastIndexOf('\n');
+            return told.substring(0, last) + told.substring(last).replace(",no,no,no,", ",no,yes,no,") + "\n";
+        });
+    }
+
+    private static PaperInput full(UnaryOperator<String> reports) {
         EpisodeFacts facts = EpisodeFiles.read(bytes("episodes/low-irritability-stiff.yaml"), "episode", STIFF.file());
         List<String> given = STIFF.given().stream()
                 .map(dosed -> dosed.range().candidate().id())
                 .toList();
-        var checkIns = CheckInFile.read("reports", bytes("episodes/low-irritability-stiff-checkins.csv"), given);
+        String csv = reports.apply(
+                new String(bytes("episodes/low-irritability-stiff-checkins.csv"), StandardCharsets.UTF_8));
+        var checkIns = CheckInFile.read("reports", csv.getBytes(StandardCharsets.UTF_8), given);
         return PaperInput.of(facts.withCheckIns(checkIns), STIFF, DAY, Optional.of(UnitRule.EIGHT_MINUTE));
     }
 
