@@ -1,7 +1,4 @@
-/**
- * Tables and files: everything that is kept of one person, for that person; and a caseload without names, with shifted
- * dates and a data dictionary, for research.
- */
+/** A caseload without names, with shifted dates and a data dictionary, for research. */
 @NullMarked
 package slipway.exchange.tables;
 
