@@ -1,6 +1,7 @@
 package slipway.documents.guide;
 
 import slipway.documents.sheet.Dose;
+import slipway.pictures.figure.MovingFigure;
 import slipway.documents.sheet.SheetExercise;
 import slipway.pictures.figure.MovingFigure;
 

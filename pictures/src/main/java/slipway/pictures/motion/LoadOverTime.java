@@ -27,6 +27,21 @@ public final class LoadOverTime {
      * @param points at least two, rising in time
      */
     public static String svg(String title, List<Point> points, Palette palette, int width) {
+        return svg("motion", title, "load above the first posture, % strain; band: 90 % of the draws", points, palette, width);
+    }
+
+    /** Where a share of the whole time stands in a picture of this width, from its left edge. */
+    public static double x(double share, int width) {
+        return LEFT + share * (width - LEFT - RIGHT);
+    }
+
+    /**
+     * The picture with a caption that says from where the load is counted.
+     *
+     * @param idPrefix makes ids unique within a page
+     */
+    public static String svg(
+            String idPrefix, String title, String caption, List<Point> points, Palette palette, int width) {
         if (points.size() < 2) {
             throw new IllegalArgumentException("load over time needs two moments, got " + points.size());
         }
@@ -37,7 +52,7 @@ public final class LoadOverTime {
                 Math.max(0.5, points.stream().mapToDouble(Point::highPct).max().orElse(0));
         var time = new Scale(0, Math.max(end, 0.001), LEFT, width - RIGHT);
         var load = new Scale(low, high, HEIGHT - BOTTOM, TOP);
-        String ink = palette.ink().hex();
+        String ink = palette.words().hex();
         String soft = palette.soft().hex();
         var svg = new Svg().open("font-family", "sans-serif", "font-size", "13", "fill", ink);
         svg.element(
@@ -66,9 +81,9 @@ public final class LoadOverTime {
         }
         svg.path(band(points, time, load), "fill", palette.mat().hex(), "stroke", "none");
         svg.path(median(points, time, load), "fill", "none", "stroke", ink, "stroke-width", "2.5");
-        svg.text("load above the first posture, % strain; band: 90 % of the draws", "x", "16", "y", "" + (HEIGHT - 8));
+        svg.text(caption, "x", "16", "y", "" + (HEIGHT - 8));
         svg.close();
-        return svg.document(new Words("motion", title, words(points)), 0, 0, width, HEIGHT);
+        return svg.document(new Words(idPrefix, title, words(points)), 0, 0, width, HEIGHT);
     }
 
     private static void line(Svg svg, String x1, String y1, String x2, String y2, String stroke, String width) {

@@ -1,4 +1,4 @@
-/** Pictures of motions: load over time. */
+/** Pictures of motions: load over time, and figures that can be moved. */
 @NullMarked
 package slipway.pictures.motion;
 

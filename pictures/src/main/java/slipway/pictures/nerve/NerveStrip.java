@@ -54,6 +54,11 @@ public record NerveStrip(List<Sample> samples, List<Landmark> landmarks, List<Su
                         "the probability of %s must be within 0 and 1, was %s".formatted(label, probability));
             }
         }
+
+        /** Whether nothing is left to chance: then it is a marked place, and shown without a number. */
+        boolean sure() {
+            return probability == 1;
+        }
     }
 
     public NerveStrip {

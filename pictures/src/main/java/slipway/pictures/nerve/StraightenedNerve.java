@@ -26,9 +26,29 @@ public final class StraightenedNerve {
     private final Palette palette;
     private final int width;
     private final Scale along;
+    private final Reach reach;
     private final Svg svg = new Svg();
 
-    private StraightenedNerve(NerveStrip strip, Palette palette, int width) {
+    /**
+     * What the axes reach at least, so that strips can be compared by eye and stand still while something moves.
+     *
+     * @param strainPct top of the strain axis, %, 0 or more
+     * @param glideMm glide of the longest arrow, mm, 0 or more
+     */
+    public record Reach(double strainPct, double glideMm) {
+        /** Axes that just hold what is shown. */
+        public static final Reach TIGHT = new Reach(1, 0);
+
+        public Reach {
+            if (!(strainPct >= 0 && glideMm >= 0)) {
+                throw new IllegalArgumentException(
+                        "what axes reach must be 0 or more, was %s %% and %s mm".formatted(strainPct, glideMm));
+            }
+        }
+    }
+
+    private StraightenedNerve(NerveStrip strip, Palette palette, int width, Reach reach) {
+        this.reach = reach;
         this.strip = strip;
         this.palette = palette;
         this.width = width;
@@ -42,11 +62,16 @@ public final class StraightenedNerve {
      * @param idPrefix makes ids unique within a page
      */
     public static String svg(NerveStrip strip, Palette palette, int width, String idPrefix) {
+        return svg(strip, palette, width, idPrefix, Reach.TIGHT);
+    }
+
+    /** The strip as SVG with axes that reach at least so far. */
+    public static String svg(NerveStrip strip, Palette palette, int width, String idPrefix, Reach reach) {
         if (width < 280 || width > 2000) {
             throw new IllegalArgumentException(
                     "the width of a nerve strip must be within 280 and 2000 px, was " + width);
         }
-        return new StraightenedNerve(strip, palette, width).draw(idPrefix);
+        return new StraightenedNerve(strip, palette, width, reach).draw(idPrefix);
     }
 
     private String draw(String idPrefix) {
@@ -98,7 +123,7 @@ public final class StraightenedNerve {
         return LabelRows.of(
                 strip.sites().stream().map(s -> along.pixel(s.position())).toList(),
                 strip.sites().stream()
-                        .map(s -> s.label() + " " + percent(s.probability()))
+                        .map(s -> s.sure() ? s.label() : s.label() + " " + percent(s.probability()))
                         .toList(),
                 TYPE,
                 4,
@@ -112,7 +137,7 @@ public final class StraightenedNerve {
     /** The strain as an area over its zero line; the y of the nerve under it. */
     private double strain(double top) {
         double most = Math.max(
-                1,
+                reach.strainPct(),
                 strip.samples().stream()
                         .mapToDouble(NerveStrip.Sample::strainPercent)
                         .max()
@@ -188,11 +213,12 @@ public final class StraightenedNerve {
                 .orElse(0);
         int arrows = Math.max(4, (width - (int) LEFT) / 58);
         double room = (width - LEFT - RIGHT) / arrows;
+        double longest = Math.max(most, reach.glideMm());
         double y = top + 12;
         for (int i = 0; i < arrows; i++) {
             double place = (i + 0.5) / arrows;
             NerveStrip.Sample sample = strip.nearest(place);
-            double length = most < 0.05 ? 0 : 0.86 * room * sample.glideMm() / most;
+            double length = most < 0.05 ? 0 : 0.86 * room * sample.glideMm() / longest;
             if (sample.wayKnown()) {
                 arrow(along.pixel(place), y, length);
             } else {
@@ -321,7 +347,10 @@ public final class StraightenedNerve {
             words.add(String.format(Locale.ROOT, "At %s: strain %.1f %%, %s.", l.label(), s.strainPercent(), glide));
         }
         for (NerveStrip.SuspectedSite site : strip.sites()) {
-            words.add("Suspected: %s, %s.".formatted(site.label(), percent(site.probability())));
+            words.add(
+                    site.sure()
+                            ? "Marked: %s.".formatted(site.label())
+                            : "Suspected: %s, %s.".formatted(site.label(), percent(site.probability())));
         }
         return String.join(" ", words);
     }
