@@ -13,13 +13,16 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slipway.app.console.BadInputException;
 import slipway.app.console.ExitStatus;
-import slipway.app.nerve.MotionReading.Moment;
+import slipway.care.bench.BenchBody;
+import slipway.care.bench.MotionReading;
+import slipway.care.bench.MotionReading.Moment;
 import slipway.exercises.catalogue.Catalogue;
 import slipway.exercises.exercise.Exercise;
 import slipway.mechanics.body.Person;
 import slipway.mechanics.body.Posture;
 import slipway.mechanics.motion.Motion;
 import slipway.mechanics.nerve.Site;
+import slipway.mechanics.parameters.FittedParameters;
 import slipway.pictures.look.Palette;
 import slipway.pictures.motion.LoadOverTime;
 
@@ -70,7 +73,9 @@ public final class MotionCommand implements Callable<Integer> {
         if (!mistakes.isEmpty()) {
             throw new BadInputException("slipway: " + String.join("\nslipway: ", mistakes));
         }
-        MotionReading reading = MotionReading.of(played, place.orElseThrow(), Person.STANDARD);
+        var body = BenchBody.of(Person.STANDARD, FittedParameters.bundled().standardDraws());
+        MotionReading reading =
+                MotionReading.of(played, played.keys().get(0).posture(), place.orElseThrow(), body);
         PrintWriter out = spec.commandLine().getOut();
         out.print(format == Format.csv ? csv(reading) : svg(reading));
         out.flush();

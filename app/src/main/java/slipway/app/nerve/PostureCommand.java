@@ -14,6 +14,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slipway.app.console.BadInputException;
+import slipway.mechanics.parameters.FittedParameters;
+import slipway.care.bench.PostureStrip;
+import slipway.care.bench.PostureReading;
+import slipway.care.bench.BenchBody;
 import slipway.app.console.ExitStatus;
 import slipway.mechanics.body.Person;
 import slipway.mechanics.body.Position;
@@ -88,7 +92,7 @@ public final class PostureCommand implements Callable<Integer> {
                 switch (format) {
                     case text -> PostureText.text(reading);
                     case json -> PostureText.json(reading);
-                    case svg -> PostureStrip.svg(reading, new Person(statureCm / CM_PER_M));
+                    case svg -> PostureStrip.svg(reading, body(new Person(statureCm / CM_PER_M)));
                 });
         out.flush();
         return ExitStatus.OK;
@@ -116,7 +120,11 @@ public final class PostureCommand implements Callable<Integer> {
         if (!mistakes.isEmpty()) {
             throw new BadInputException("slipway: " + String.join("\nslipway: ", mistakes));
         }
-        return PostureReading.of(end, start, pathway, person);
+        return PostureReading.of(end, start, pathway, body(person));
+    }
+
+    private static BenchBody body(Person person) {
+        return BenchBody.of(person, FittedParameters.bundled().standardDraws());
     }
 
     /** A position by its longest matching name with joints that differ, or joints alone. */

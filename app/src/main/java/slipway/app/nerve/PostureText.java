@@ -1,8 +1,9 @@
 package slipway.app.nerve;
 
 import java.util.Locale;
-import slipway.app.nerve.PostureReading.AtSite;
-import slipway.app.nerve.PostureReading.Spread;
+import slipway.care.bench.PostureReading;
+import slipway.care.bench.PostureReading.AtSite;
+import slipway.care.bench.Spread;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;

@@ -1,8 +1,9 @@
 package slipway.app.nerve;
 
 import java.util.Locale;
-import slipway.app.nerve.PostureReading.AtSite;
-import slipway.app.nerve.PostureReading.Spread;
+import slipway.care.bench.PostureReading;
+import slipway.care.bench.PostureReading.AtSite;
+import slipway.care.bench.Spread;
 
 /** Two postures side by side as text, both compared with the same posture. */
 final class PosturesBeside {

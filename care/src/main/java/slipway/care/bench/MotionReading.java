@@ -1,39 +1,37 @@
-package slipway.app.nerve;
+package slipway.care.bench;
 
 import java.util.ArrayList;
 import java.util.List;
-import slipway.app.nerve.PostureReading.Spread;
-import slipway.mechanics.body.Person;
 import slipway.mechanics.body.Posture;
 import slipway.mechanics.motion.Motion;
 import slipway.mechanics.nerve.PostureResponse;
 import slipway.mechanics.nerve.Site;
-import slipway.mechanics.parameters.FittedParameters;
-import slipway.mechanics.pathway.PathwayModel;
 
 /**
- * What a motion does to the nerve at one site, over time, counted from its first posture.
+ * What a motion does to the nerve at one site, over time, counted from a posture.
  *
+ * @param from the posture that values are counted from
  * @param site where glide and load are read
  * @param moments evenly spaced in time
  */
-record MotionReading(Site site, List<Moment> moments) {
+public record MotionReading(Posture from, Site site, List<Moment> moments) {
     private static final int MOMENTS = 41;
 
     /**
      * One moment.
      *
-     * @param loadPct load above the first posture, mixed as for a posture
+     * @param loadPct load above {@code from}, mixed as for a posture
      */
-    record Moment(double seconds, Posture posture, Spread glideMm, Spread strainPct, Spread loadPct) {}
+    public record Moment(double seconds, Posture posture, Spread glideMm, Spread strainPct, Spread loadPct) {}
 
-    static MotionReading of(Motion motion, Site site, Person person) {
-        var model = new PathwayModel(person, FittedParameters.bundled().standardDraws());
+    /** The reading of a body over the whole motion. */
+    public static MotionReading of(Motion motion, Posture from, Site site, BenchBody body) {
         List<Posture> postures = motion.sampled(MOMENTS);
-        List<PostureResponse> answers = model.respondAlong(postures);
-        double[] glide0 = answers.get(0).glideMmAt(site);
-        double[] strain0 = answers.get(0).strainAt(site);
-        double[] mean0 = answers.get(0).meanPositiveStrain(site.tract());
+        PostureResponse start = body.answer(from, site.tract()).response();
+        List<PostureResponse> answers = body.model().respondAlong(postures);
+        double[] glide0 = start.glideMmAt(site);
+        double[] strain0 = start.strainAt(site);
+        double[] mean0 = start.meanPositiveStrain(site.tract());
         var moments = new ArrayList<Moment>();
         for (int i = 0; i < postures.size(); i++) {
             PostureResponse answer = answers.get(i);
@@ -46,6 +44,6 @@ record MotionReading(Site site, List<Moment> moments) {
                     Spread.of(strain),
                     Spread.of(PostureReading.mixed(strain, mean))));
         }
-        return new MotionReading(site, List.copyOf(moments));
+        return new MotionReading(from, site, List.copyOf(moments));
     }
 }

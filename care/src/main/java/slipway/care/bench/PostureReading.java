@@ -1,16 +1,12 @@
-package slipway.app.nerve;
+package slipway.care.bench;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import slipway.mechanics.body.Person;
 import slipway.mechanics.body.Posture;
 import slipway.mechanics.nerve.PostureResponse;
 import slipway.mechanics.nerve.Site;
 import slipway.mechanics.nerve.Tract;
-import slipway.mechanics.parameters.FittedParameters;
 import slipway.mechanics.pathway.PathwayModel;
-import slipway.mechanics.pathway.TractProfile;
 import slipway.reasoning.basis.Coefficients;
 
 /**
@@ -23,7 +19,7 @@ import slipway.reasoning.basis.Coefficients;
  * @param meanPositiveStrainPct mean of the positive strain along the tract, above {@code from}
  * @param notModelled joints of the posture that the model leaves out
  */
-record PostureReading(
+public record PostureReading(
         Posture posture,
         Posture from,
         Tract tract,
@@ -31,27 +27,6 @@ record PostureReading(
         Spread meanPositiveStrainPct,
         List<String> notModelled) {
     private static final Coefficients DATA = Coefficients.load("posture.csv");
-
-    /** Median and 90 % interval over the draws. */
-    record Spread(double median, double low, double high) {
-        static Spread of(double[] values) {
-            double[] sorted = values.clone();
-            Arrays.sort(sorted);
-            return new Spread(at(sorted, 0.5), at(sorted, 0.05), at(sorted, 0.95));
-        }
-
-        /** Less than half of the last digit that is shown. */
-        private static final double SHOWN_AS_ZERO = 0.05;
-
-        /** Whether the draws do not agree on the sign: zero lies within the interval, with more than zero on both sides. */
-        boolean signUnsure() {
-            return low < -SHOWN_AS_ZERO && high > SHOWN_AS_ZERO;
-        }
-
-        private static double at(double[] sorted, double share) {
-            return sorted[(int) Math.round(share * (sorted.length - 1))];
-        }
-    }
 
     /**
      * Values at one site.
@@ -61,19 +36,18 @@ record PostureReading(
      * @param relativeTension tension above the reference posture, relative to the stiffness of the sciatic nerve
      * @param loadPct load above {@code from}: strain at the site mixed with the mean positive strain of the tract
      */
-    record AtSite(String site, Spread strainPct, Spread glideMm, double relativeTension, Spread loadPct) {}
+    public record AtSite(String site, Spread strainPct, Spread glideMm, double relativeTension, Spread loadPct) {}
 
     /** Share of the mean positive strain in the load that is shown. */
-    static double spreadShown() {
+    public static double spreadShown() {
         return DATA.value("spread-shown");
     }
 
-    static PostureReading of(Posture posture, Posture from, Tract tract, Person person) {
-        var model = new PathwayModel(person, FittedParameters.bundled().standardDraws());
-        List<PostureResponse> answers = model.respondAlong(List.of(from, posture));
-        PostureResponse start = answers.get(0);
-        PostureResponse end = answers.get(1);
-        TractProfile profile = model.profile(posture, tract);
+    /** The reading of a body; differences are taken draw by draw, so that what both postures share cancels. */
+    public static PostureReading of(Posture posture, Posture from, Tract tract, BenchBody body) {
+        PostureResponse start = body.answer(from, tract).response();
+        PathwayModel.Whole answer = body.answer(posture, tract);
+        PostureResponse end = answer.response();
         double[] mean = difference(end.meanPositiveStrain(tract), start.meanPositiveStrain(tract), 100);
         var sites = new ArrayList<AtSite>();
         for (Site site : Site.all().values()) {
@@ -83,7 +57,7 @@ record PostureReading(
                         site.name(),
                         Spread.of(strain),
                         Spread.of(difference(end.glideMmAt(site), start.glideMmAt(site), 1)),
-                        profile.relativeTensionAt(model.arcM(site)),
+                        answer.profile().relativeTensionAt(body.model().arcM(site)),
                         Spread.of(mixed(strain, mean))));
             }
         }
@@ -92,7 +66,7 @@ record PostureReading(
     }
 
     /** Whether a site lies on the way of a tract: on the trunk that all share, or on its own end. */
-    static boolean onTract(Site site, Tract tract) {
+    public static boolean onTract(Site site, Tract tract) {
         boolean shared = site.tract() == Tract.SCIATIC_TIBIAL
                 && switch (site.segment()) {
                     case CORD, CANAL, PELVIS -> true;

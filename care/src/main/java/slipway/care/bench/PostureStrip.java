@@ -1,14 +1,13 @@
-package slipway.app.nerve;
+package slipway.care.bench;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import slipway.mechanics.body.Person;
+import java.util.Optional;
 import slipway.mechanics.nerve.Segment;
 import slipway.mechanics.nerve.Site;
-import slipway.mechanics.parameters.FittedParameters;
 import slipway.mechanics.pathway.PathwayModel;
 import slipway.mechanics.pathway.TractProfile;
 import slipway.pictures.look.Palette;
@@ -16,7 +15,7 @@ import slipway.pictures.nerve.NerveStrip;
 import slipway.pictures.nerve.StraightenedNerve;
 
 /** A posture reading as the picture of the straightened nerve. */
-final class PostureStrip {
+public final class PostureStrip {
     private static final int WIDTH = 760;
 
     /** Landmarks of the pathway, by the words under the strip. */
@@ -43,10 +42,20 @@ final class PostureStrip {
                 .orElse(true);
     }
 
-    static String svg(PostureReading reading, Person person) {
-        var model = new PathwayModel(person, FittedParameters.bundled().standardDraws());
-        TractProfile end = model.profile(reading.posture(), reading.tract());
-        TractProfile start = model.profile(reading.from(), reading.tract());
+    /** The picture by itself, for paper. */
+    public static String svg(PostureReading reading, BenchBody body) {
+        return StraightenedNerve.svg(strip(reading, body, Optional.empty()), Palette.PAPER, WIDTH, "posture");
+    }
+
+    /**
+     * What the picture shows: strain and glide along the tract above the posture that the reading counts from.
+     *
+     * @param marked a place to mark
+     */
+    public static NerveStrip strip(PostureReading reading, BenchBody body, Optional<Site> marked) {
+        PathwayModel model = body.model();
+        TractProfile end = body.answer(reading.posture(), reading.tract()).profile();
+        TractProfile start = body.answer(reading.from(), reading.tract()).profile();
         double length = end.lengthM();
         var samples = new ArrayList<NerveStrip.Sample>();
         for (int i = 0; i < end.arcM().length; i++) {
@@ -62,6 +71,12 @@ final class PostureStrip {
         Site thigh = Site.get("posterior mid-thigh");
         landmarks.add(new NerveStrip.Landmark(model.arcM(thigh) / length, "mid-thigh"));
         landmarks.sort((one, other) -> Double.compare(one.position(), other.position()));
-        return StraightenedNerve.svg(new NerveStrip(samples, landmarks, List.of()), Palette.PAPER, WIDTH, "posture");
+        List<NerveStrip.SuspectedSite> sites = marked
+                .filter(site -> PostureReading.onTract(site, reading.tract()))
+                .map(site -> new NerveStrip.SuspectedSite(
+                        Math.max(0, Math.min(1, model.arcM(site) / length)), 1, site.name()))
+                .stream()
+                .toList();
+        return new NerveStrip(samples, landmarks, sites);
     }
 }

@@ -87,15 +87,33 @@ public final class PathwayModel implements NerveModel {
         return List.copyOf(values);
     }
 
+    /** What {@link #respond} and {@link #profile} say about one posture. */
+    public record Whole(PostureResponse response, TractProfile profile) {}
+
+    /** Response and profile of one posture for the cost of one. */
+    public synchronized Whole whole(Posture posture, Tract tract) {
+        SiteValues values = siteReader.newValues();
+        var profile = new TractProfile.Collector(mesh.path(tract, Limb.OWN), draws.size());
+        IntStream.range(0, blocks.size()).parallel().forEach(b -> {
+            LaneBlock block = blocks.get(b);
+            block.reset();
+            block.solve(posture);
+            siteReader.read(block, b * BLOCK, values);
+            profile.add(block, b * BLOCK);
+        });
+        return new Whole(values, profile.finish());
+    }
+
     /** Strain and glide along one tract of the own leg in one posture, as medians over the draws. */
     public synchronized TractProfile profile(Posture posture, Tract tract) {
         var profile = new TractProfile.Collector(mesh.path(tract, Limb.OWN), draws.size());
-        for (int b = 0; b < blocks.size(); b++) {
+        // Every block has its own columns, so they may be filled at the same time.
+        IntStream.range(0, blocks.size()).parallel().forEach(b -> {
             LaneBlock block = blocks.get(b);
             block.reset();
             block.solve(posture);
             profile.add(block, b * BLOCK);
-        }
+        });
         return profile.finish();
     }
 

@@ -27,7 +27,13 @@ public final class LoadOverTime {
      * @param points at least two, rising in time
      */
     public static String svg(String title, List<Point> points, Palette palette, int width) {
-        return svg("motion", title, "load above the first posture, % strain; band: 90 % of the draws", points, palette, width);
+        return svg(
+                "motion",
+                title,
+                "load above the first posture, % strain; band: 90 % of the draws",
+                points,
+                palette,
+                width);
     }
 
     /** Where a share of the whole time stands in a picture of this width, from its left edge. */
