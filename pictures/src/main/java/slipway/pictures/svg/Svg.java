@@ -57,6 +57,11 @@ public final class Svg {
         }
     }
 
+    /** What was drawn so far, as a part of another picture. */
+    public String content() {
+        return body.toString();
+    }
+
     /** The whole document around what was drawn, fractions of stature as bounds. */
     public String document(Words words, Bounds bounds) {
         long left = PathData.units(bounds.left());
