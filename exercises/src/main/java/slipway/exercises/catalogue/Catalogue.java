@@ -56,6 +56,22 @@ public final class Catalogue {
         return byId.keySet();
     }
 
+    /** The file of an exercise that ships with the program, as a start for one's own. */
+    public static Optional<String> bundledText(String id) {
+        return bundled().find(id).map(exercise -> new String(bytes(FOLDER + id + ".yaml"), StandardCharsets.UTF_8));
+    }
+
+    private static byte[] bytes(String resource) {
+        try (var stream = Catalogue.class.getResourceAsStream(resource)) {
+            if (stream == null) {
+                throw new IllegalStateException("the program was packaged without " + resource);
+            }
+            return stream.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException("the bundled file " + resource + " cannot be read", e);
+        }
+    }
+
     private static final class Bundled {
         static final Catalogue CATALOGUE = load();
 
@@ -85,17 +101,6 @@ public final class Catalogue {
                 throw new MistakesException("catalogue", mistakes);
             }
             return new Catalogue(byId);
-        }
-
-        private static byte[] bytes(String resource) {
-            try (var stream = Catalogue.class.getResourceAsStream(resource)) {
-                if (stream == null) {
-                    throw new IllegalStateException("the program was packaged without " + resource);
-                }
-                return stream.readAllBytes();
-            } catch (IOException e) {
-                throw new UncheckedIOException("the bundled file " + resource + " cannot be read", e);
-            }
         }
     }
 }
