@@ -74,8 +74,7 @@ public final class MotionCommand implements Callable<Integer> {
             throw new BadInputException("slipway: " + String.join("\nslipway: ", mistakes));
         }
         var body = BenchBody.of(Person.STANDARD, FittedParameters.bundled().standardDraws());
-        MotionReading reading =
-                MotionReading.of(played, played.keys().get(0).posture(), place.orElseThrow(), body);
+        MotionReading reading = MotionReading.of(played, played.keys().get(0).posture(), place.orElseThrow(), body);
         PrintWriter out = spec.commandLine().getOut();
         out.print(format == Format.csv ? csv(reading) : svg(reading));
         out.flush();

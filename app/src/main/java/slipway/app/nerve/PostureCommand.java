@@ -14,15 +14,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import slipway.app.console.BadInputException;
-import slipway.mechanics.parameters.FittedParameters;
-import slipway.care.bench.PostureStrip;
-import slipway.care.bench.PostureReading;
-import slipway.care.bench.BenchBody;
 import slipway.app.console.ExitStatus;
+import slipway.care.bench.BenchBody;
+import slipway.care.bench.PostureReading;
+import slipway.care.bench.PostureStrip;
 import slipway.mechanics.body.Person;
 import slipway.mechanics.body.Position;
 import slipway.mechanics.body.Posture;
 import slipway.mechanics.nerve.Tract;
+import slipway.mechanics.parameters.FittedParameters;
 
 /** {@code slipway posture}: what a posture does to the nerve. */
 @Command(

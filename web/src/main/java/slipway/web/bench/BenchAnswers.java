@@ -26,7 +26,6 @@ import slipway.pictures.nerve.StraightenedNerve;
 import slipway.pictures.space.Bounds;
 import slipway.pictures.svg.PathData;
 import slipway.web.bench.BenchAnswer.Cell;
-import slipway.web.bench.BenchAnswer.Drawn;
 import slipway.web.bench.BenchAnswer.Row;
 import slipway.web.bench.BenchAnswer.Shown;
 import slipway.web.bench.BenchAnswer.Table;
@@ -100,8 +99,8 @@ final class BenchAnswers {
                 look,
                 new slipway.pictures.svg.Words("figure-" + letter + mark(look.palette()), title, words),
                 figure.frame());
-        Function<Palette, String> nerve =
-                palette -> StraightenedNerve.svg(strip, palette, wish.width(), "strip-" + letter + mark(palette), REACH);
+        Function<Palette, String> nerve = palette ->
+                StraightenedNerve.svg(strip, palette, wish.width(), "strip-" + letter + mark(palette), REACH);
         return new Shown(
                 letter,
                 wish.drawn(() -> body2d.apply(Look.paper()), () -> body2d.apply(Look.dark())),
@@ -125,7 +124,9 @@ final class BenchAnswers {
         List<Row> rows = reading.sites().stream()
                 .map(site -> new Row(
                         site.site(),
-                        query.site().filter(marked -> marked.name().equals(site.site())).isPresent(),
+                        query.site()
+                                .filter(marked -> marked.name().equals(site.site()))
+                                .isPresent(),
                         cell(site.strainPct()),
                         cell(site.glideMm()),
                         crosses(site.glideMm()),
@@ -146,9 +147,10 @@ final class BenchAnswers {
 
     private static String summary(PostureReading reading, BenchQuery query) {
         PostureReading.AtSite at = Stream.concat(
-                        reading.sites().stream().filter(site -> query.site()
-                                .filter(marked -> marked.name().equals(site.site()))
-                                .isPresent()),
+                        reading.sites().stream()
+                                .filter(site -> query.site()
+                                        .filter(marked -> marked.name().equals(site.site()))
+                                        .isPresent()),
                         reading.sites().stream()
                                 .max(java.util.Comparator.comparingDouble(
                                         site -> site.loadPct().median()))

@@ -129,10 +129,7 @@ class BenchController {
         var readings = new ArrayList<BenchExport.Read>();
         readings.add(read("A", query.first(), query));
         query.second().ifPresent(stance -> readings.add(read("B", stance, query)));
-        return file(
-                "bench.csv",
-                "text/csv;charset=UTF-8",
-                BenchExport.csv(readings, WORDS));
+        return file("bench.csv", "text/csv;charset=UTF-8", BenchExport.csv(readings, WORDS));
     }
 
     private BenchExport.Read read(String letter, Stance stance, BenchQuery query) {

@@ -38,13 +38,14 @@ final class BenchExport {
         var svg = new StringBuilder();
         int y = 16;
         for (BenchAnswer.Shown shown : answer.shown()) {
-            var stance = shown.letter().equals("a") ? query.first() : query.second().orElseThrow();
+            var stance =
+                    shown.letter().equals("a") ? query.first() : query.second().orElseThrow();
             y += 24;
             svg.append(line(
                     y,
                     18,
-                    (query.compares() ? shown.letter().toUpperCase(Locale.ROOT) + ": " : "") + stance.position().name()
-                            + "; " + stance.posture()));
+                    (query.compares() ? shown.letter().toUpperCase(Locale.ROOT) + ": " : "")
+                            + stance.position().name() + "; " + stance.posture()));
             y += 12;
             svg.append(nested(shown.figure().light(), 20, y, STRIP_WIDTH, FIGURE_HEIGHT));
             y += FIGURE_HEIGHT + 10;
@@ -52,8 +53,7 @@ final class BenchExport {
             svg.append(nested(shown.strip().light(), 20, y, STRIP_WIDTH, height));
             y += height + 10;
         }
-        for (String text : List.of(
-                words.get("picture.caption", query.tract().key(), answer.draws()), basis(words))) {
+        for (String text : List.of(words.get("picture.caption", query.tract().key(), answer.draws()), basis(words))) {
             y += 20;
             svg.append(line(y, 13, text));
         }
@@ -66,8 +66,17 @@ final class BenchExport {
     private static String line(int y, int size, String text) {
         var svg = new Svg();
         svg.text(
-                text, "x", "20", "y", Integer.toString(y), "font-size", Integer.toString(size), "font-family",
-                "DejaVu Sans, sans-serif", "fill", Palette.PAPER.ink().hex());
+                text,
+                "x",
+                "20",
+                "y",
+                Integer.toString(y),
+                "font-size",
+                Integer.toString(size),
+                "font-family",
+                "DejaVu Sans, sans-serif",
+                "fill",
+                Palette.PAPER.ink().hex());
         return svg.content();
     }
 

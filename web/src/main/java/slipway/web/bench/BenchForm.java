@@ -60,7 +60,8 @@ public final class BenchForm {
                 new Group(words.get("group.spine"), fields(prefix, stance, List.of(Joint.SPINE, Joint.NECK), Limb.OWN)),
                 new Group(words.get("group.other"), fields(prefix, stance, leg, Limb.OTHER)));
         var rest = new java.util.ArrayList<>(fields(prefix, stance, further, Limb.OWN));
-        rest.addAll(fields(prefix, stance, further.stream().filter(Joint::paired).toList(), Limb.OTHER));
+        rest.addAll(
+                fields(prefix, stance, further.stream().filter(Joint::paired).toList(), Limb.OTHER));
         return new PostureFields(
                 letter, prefix, stance.position().name(), groups, new Group(words.get("group.further"), rest));
     }
@@ -74,7 +75,9 @@ public final class BenchForm {
     private JointField field(String prefix, Stance stance, BodyField field) {
         String angle = Numbers.angle(stance.posture().angleDeg(field.joint(), field.limb()));
         String name = prefix + field.name();
-        String typed = query.typed().getOrDefault("reset", "").equals(prefix.isEmpty() ? "a" : "b") ? "" : query.typed().getOrDefault(name, "");
+        String typed = query.typed().getOrDefault("reset", "").equals(prefix.isEmpty() ? "a" : "b")
+                ? ""
+                : query.typed().getOrDefault(name, "");
         boolean wrong = !typed.isEmpty() && !same(typed, angle);
         return new JointField(
                 name,

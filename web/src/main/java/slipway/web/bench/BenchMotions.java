@@ -17,10 +17,10 @@ import slipway.exercises.exercise.Language;
 import slipway.mechanics.body.Posture;
 import slipway.mechanics.nerve.Site;
 import slipway.pictures.figure.Figure;
+import slipway.pictures.figure.MovingFigure;
 import slipway.pictures.look.Look;
 import slipway.pictures.look.Palette;
 import slipway.pictures.motion.LoadOverTime;
-import slipway.pictures.motion.MovingFigure;
 import slipway.pictures.space.Bounds;
 import slipway.web.bench.BenchAnswer.Cell;
 import slipway.web.bench.BenchAnswer.Drawn;
@@ -46,8 +46,8 @@ final class BenchMotions {
         MotionReading reading =
                 MotionReading.of(exercise.motion(), BenchAnswers.rest(), site, answers.body(query, false));
         Posture first = exercise.motion().keys().get(0).posture();
-        List<Figure> way = Figure.along(
-                ExerciseFigures.still(exercise, first, query.side()), exercise.motion(), PICTURES);
+        List<Figure> way =
+                Figure.along(ExerciseFigures.still(exercise, first, query.side()), exercise.motion(), PICTURES);
         Bounds frame = Figure.commonBounds(way);
         return new BenchMotion(
                 exercise.id(),
@@ -67,7 +67,9 @@ final class BenchMotions {
                 .map(figure -> figure.svg(look, words("moving", look, exercise, WORDS.get("motion.moves")), frame))
                 .toList();
         return new BenchMotion.Moving(
-                wish.drawn(() -> pictures.apply(Look.paper()).get(0), () -> pictures.apply(Look.dark()).get(0)),
+                wish.drawn(
+                        () -> pictures.apply(Look.paper()).get(0),
+                        () -> pictures.apply(Look.dark()).get(0)),
                 wish.drawn(() -> tracks(pictures.apply(Look.paper())), () -> tracks(pictures.apply(Look.dark()))));
     }
 
@@ -94,8 +96,7 @@ final class BenchMotions {
         return data;
     }
 
-    private static List<BenchMotion.Still> stills(
-            Exercise exercise, List<Figure> way, Bounds frame, BenchWish wish) {
+    private static List<BenchMotion.Still> stills(Exercise exercise, List<Figure> way, Bounds frame, BenchWish wish) {
         var stills = new ArrayList<BenchMotion.Still>();
         int far = (way.size() - 1) / 2;
         for (int i : new int[] {0, far / 2, far}) {

@@ -30,8 +30,23 @@ import slipway.pictures.figure.View;
 final class BenchReader {
     /** Fields that are not joints. */
     private static final Set<String> PLAIN = Set.of(
-            "position", "b-position", "tract", "site", "side", "view", "stature", "unit", "compare", "reset", "on",
-            "draws", "ground", "width", "drag", "exercise", "motion-site");
+            "position",
+            "b-position",
+            "tract",
+            "site",
+            "side",
+            "view",
+            "stature",
+            "unit",
+            "compare",
+            "reset",
+            "on",
+            "draws",
+            "ground",
+            "width",
+            "drag",
+            "exercise",
+            "motion-site");
 
     private static final double M_PER_CM = 0.01;
     private static final double M_PER_INCH = 0.0254;
@@ -56,7 +71,8 @@ final class BenchReader {
 
     private BenchQuery read() {
         refuseStrangers();
-        Tract tract = word("tract", Tract::find, keys(Tract.values(), Tract::key)).orElse(Tract.SCIATIC_TIBIAL);
+        Tract tract =
+                word("tract", Tract::find, keys(Tract.values(), Tract::key)).orElse(Tract.SCIATIC_TIBIAL);
         Optional<Site> site = word("site", Site::find, Site.all().keySet());
         if (site.filter(found -> !PostureReading.onTract(found, tract)).isPresent()) {
             // The pathway was changed after the place was chosen: nothing to complain about.
@@ -105,9 +121,7 @@ final class BenchReader {
                 .filter(name -> !known.contains(name))
                 .limit(LONGEST)
                 .forEach(name -> mistakes.add(NearestWord.complaint(
-                        words.get("word.field"),
-                        name.length() > LONGEST ? name.substring(0, LONGEST) : name,
-                        known)));
+                        words.get("word.field"), name.length() > LONGEST ? name.substring(0, LONGEST) : name, known)));
     }
 
     private <T> Optional<T> word(String field, Function<String, Optional<T>> find, Iterable<String> known) {
@@ -134,7 +148,8 @@ final class BenchReader {
                     posture = posture.with(field.joint(), field.limb(), angle.get());
                 } catch (IllegalArgumentException e) {
                     mistakes.add((prefix.isEmpty() ? "" : words.get("posture.b") + ": ")
-                            + (field.limb() == Limb.OTHER ? "other-" : "") + e.getMessage());
+                            + (field.limb() == Limb.OTHER ? "other-" : "")
+                            + e.getMessage());
                 }
             }
         }
@@ -158,14 +173,14 @@ final class BenchReader {
     private Person person() {
         boolean inches = typed.getOrDefault("unit", "cm").equals("in");
         if (!Stream.of("cm", "in", "").toList().contains(typed.getOrDefault("unit", ""))) {
-            mistakes.add(words.get("mistake.word", "unit", typed.get("unit"), "cm, in"));
+            mistakes.add(words.get("mistake.word", "unit", typed.getOrDefault("unit", ""), "cm, in"));
         }
         Optional<Double> stature = number("stature");
         try {
             return stature.map(value -> new Person(value * (inches ? M_PER_INCH : M_PER_CM)))
                     .orElse(Person.STANDARD);
         } catch (IllegalArgumentException e) {
-            mistakes.add(words.get(inches ? "mistake.inches" : "mistake.cm", typed.get("stature")));
+            mistakes.add(words.get(inches ? "mistake.inches" : "mistake.cm", typed.getOrDefault("stature", "")));
             return Person.STANDARD;
         }
     }

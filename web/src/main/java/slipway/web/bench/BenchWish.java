@@ -27,8 +27,8 @@ record BenchWish(boolean moving, Optional<Ground> ground, int width, Optional<St
 
     /** Read from the fields of a script; what cannot be read is as usual, because nobody typed it. */
     static BenchWish of(Map<String, String> fields) {
-        Optional<Ground> ground = Optional.ofNullable(fields.get("ground"))
-                .map(word -> word.equals("dark") ? Ground.DARK : Ground.LIGHT);
+        Optional<Ground> ground =
+                Optional.ofNullable(fields.get("ground")).map(word -> word.equals("dark") ? Ground.DARK : Ground.LIGHT);
         Optional<String> dragged = Optional.ofNullable(fields.get("drag")).filter(joint -> !joint.isEmpty());
         return new BenchWish("few".equals(fields.get("draws")), ground, width(fields.get("width")), dragged);
     }

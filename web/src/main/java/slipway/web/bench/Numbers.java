@@ -26,8 +26,6 @@ public final class Numbers {
 
     /** An angle without needless digits, as fields hold it. */
     static String angle(double deg) {
-        return deg == Math.rint(deg)
-                ? Long.toString((long) deg)
-                : String.format(Locale.ROOT, "%.1f", deg);
+        return deg == Math.rint(deg) ? Long.toString((long) deg) : String.format(Locale.ROOT, "%.1f", deg);
     }
 }
