@@ -60,8 +60,10 @@ final class OfficialValidator {
 
         @Override
         public <T extends IBaseResource> @Nullable T fetchResource(@Nullable Class<T> type, String address) {
-            boolean wanted = type != null && type.isInstance(checkIn) && address.equals(checkIn.getUrl());
-            return wanted ? type.cast(checkIn) : null;
+            if (type == null || !type.isInstance(checkIn) || !address.equals(checkIn.getUrl())) {
+                return null;
+            }
+            return type.cast(checkIn);
         }
     }
 
