@@ -171,7 +171,7 @@ class LocateTest {
         Matcher row = Pattern.compile("lateral femoral cutaneous nerve</th>(.*?)</tr>", Pattern.DOTALL)
                 .matcher(page);
         assertThat(row.find()).isTrue();
-        String[] cells = row.group(1).split("</td>");
+        String[] cells = row.group(1).split("</td>", -1);
         // As it was and computed again from the findings of then are the same; those of now no longer point there.
         assertThat(cells[0]).isEqualTo(cells[1]);
         assertThat(cells[2]).isNotEqualTo(cells[0]);
