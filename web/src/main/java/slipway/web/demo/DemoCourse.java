@@ -91,9 +91,7 @@ final class DemoCourse {
             checkIn(
                     episodeId,
                     now.at(at),
-                    body(exerciseId, at, EASING[day])
-                            .put("settle_minutes", String.valueOf(SETTLING_MINUTES[day]))
-                            .put("next_morning", day == 2 ? "worse" : "same"));
+                    body(exerciseId, at, EASING[day]).put("settle_minutes", String.valueOf(SETTLING_MINUTES[day])));
         }
     }
 
@@ -130,7 +128,6 @@ final class DemoCourse {
                 .put("repetitions_done", "6")
                 .put("worst", String.valueOf(worst))
                 .put("kind", "tingling")
-                .put("usual_pain", String.valueOf(Math.max(1, worst - 1)))
                 .put("still_numb", "no")
                 .put("new_weakness", "no")
                 .put("emergency", "no")

@@ -1,9 +1,5 @@
 package slipway.web.security;
 
-import com.google.zxing.BarcodeFormat;
-import com.google.zxing.WriterException;
-import com.google.zxing.common.BitMatrix;
-import com.google.zxing.qrcode.QRCodeWriter;
 import jakarta.servlet.http.HttpServletRequest;
 import java.security.SecureRandom;
 import java.time.Clock;
@@ -23,6 +19,7 @@ import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
 import slipway.web.shell.Notices;
 import slipway.web.shell.Pages;
+import slipway.web.shell.QrCode;
 
 /** One's own sign-in: password and second factor. */
 @Controller
@@ -62,8 +59,8 @@ public class AccountController {
         model.addAttribute("secret", secret);
         model.addAttribute(
                 "code",
-                secret.map(key ->
-                        qr(SecondFactor.address(key, credentials.account().login()))));
+                secret.map(key -> QrCode.of(
+                        SecondFactor.address(key, credentials.account().login()))));
         return "security/account";
     }
 
@@ -122,25 +119,4 @@ public class AccountController {
     private Act act(StaffAccount account) {
         return SignIn.act(account, clock.instant());
     }
-
-    /** A QR code as the path of an SVG, one unit a module. */
-    private static Code qr(String text) {
-        try {
-            BitMatrix matrix = new QRCodeWriter().encode(text, BarcodeFormat.QR_CODE, 0, 0);
-            var path = new StringBuilder();
-            for (int y = 0; y < matrix.getHeight(); y++) {
-                for (int x = 0; x < matrix.getWidth(); x++) {
-                    if (matrix.get(x, y)) {
-                        path.append('M').append(x).append(' ').append(y).append("h1v1h-1z");
-                    }
-                }
-            }
-            return new Code(matrix.getWidth(), path.toString());
-        } catch (WriterException e) {
-            throw new IllegalStateException("a QR code of " + text.length() + " characters", e);
-        }
-    }
-
-    /** A QR code. */
-    public record Code(int size, String path) {}
 }

@@ -6,12 +6,6 @@ import slipway.web.shell.Times;
 
 /** One thing that is recorded, for a plain list. */
 public record RecordedRow(String when, String what) {
-    static List<RecordedRow> checkIns(Chart chart) {
-        return chart.checkIns().list().stream()
-                .map(each -> new RecordedRow(Times.minute(each.receivedAt()), each.exerciseId()))
-                .toList();
-    }
-
     static List<RecordedRow> papers(Chart chart) {
         return chart.papers().list().stream()
                 .map(each -> new RecordedRow(Times.minute(each.changedAt()), each.kind()))

@@ -1,0 +1,65 @@
+package slipway.web.episode.followup;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Component;
+import org.springframework.ui.Model;
+import slipway.care.record.chart.Chart;
+import slipway.documents.words.Words;
+import slipway.exercises.exercise.Language;
+import slipway.reasoning.response.propose.RespondResult;
+import slipway.web.episode.Desk;
+import slipway.web.episode.Step;
+import slipway.web.episode.StepPage;
+import slipway.web.follow.HomeCourse;
+import slipway.web.form.FormView;
+
+/** What came from home, and what was answered. */
+@Component
+class FollowStep implements StepPage {
+    private static final Words WORDS = Words.beside(FollowStep.class, Language.EN);
+
+    private final HomeCourse course;
+    private final Desk desk;
+
+    FollowStep(HomeCourse course, Desk desk) {
+        this.course = course;
+        this.desk = desk;
+    }
+
+    @Override
+    public Step step() {
+        return Step.FOLLOW;
+    }
+
+    @Override
+    public Words words() {
+        return WORDS;
+    }
+
+    @Override
+    public void fill(Chart chart, FormView form, Model model) {
+        Optional<HomeCourse.Home> home = course.home(chart);
+        Map<String, RespondResult> results =
+                home.map(each -> course.followed(chart, each).results()).orElse(List.of()).stream()
+                        .collect(
+                                Collectors.toMap(RespondResult::checkinId, Function.identity(), (one, other) -> other));
+        List<Answered> answered = new ArrayList<>(chart.checkIns().list().stream()
+                .map(report -> Answered.of(report, Optional.ofNullable(results.get(report.id()))))
+                .toList());
+        Collections.reverse(answered);
+        model.addAttribute("home", home.isPresent());
+        model.addAttribute("answered", answered);
+        model.addAttribute("alerts", chart.checkIns().alerts());
+        model.addAttribute("links", desk.records().links().list(chart.episode().id(), desk.act()));
+        model.addAttribute("now", desk.clock().instant());
+        if (!model.containsAttribute("fresh")) {
+            model.addAttribute("fresh", Optional.empty());
+        }
+    }
+}

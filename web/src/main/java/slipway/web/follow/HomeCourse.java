@@ -1,0 +1,142 @@
+package slipway.web.follow;
+
+import java.nio.charset.StandardCharsets;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.stereotype.Component;
+import slipway.care.casefile.CaseFiles;
+import slipway.care.follow.CheckInFile;
+import slipway.care.follow.Follow;
+import slipway.care.record.assembly.Assembly;
+import slipway.care.record.chart.Chart;
+import slipway.care.record.chart.Decision;
+import slipway.care.record.chart.PlanVersion;
+import slipway.care.record.follow.CheckIn;
+import slipway.care.visit.VisitPlan;
+import slipway.exercises.yaml.Mistake;
+import slipway.exercises.yaml.MistakesException;
+import slipway.exercises.yaml.YamlDocument;
+import slipway.exercises.yaml.YamlText;
+import slipway.reasoning.response.propose.Followed;
+import slipway.reasoning.response.propose.Release;
+import slipway.web.episode.Cases;
+import slipway.web.episode.attempt.Released;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * The course at home of one chart: the plan that was given, within the ceilings that the therapist set, and what the
+ * rules and the estimate say to each report. The same as the command {@code respond} on files.
+ */
+@Component
+public class HomeCourse {
+    /** Subject of the decision that lets a person go on after a stop. */
+    public static final String RELEASE = "follow/release";
+
+    private static final int KEPT = 64;
+
+    private final Cases cases;
+    private final Map<String, Followed> answered = Collections.synchronizedMap(new LinkedHashMap<>(KEPT, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Followed> eldest) {
+            return size() > KEPT;
+        }
+    });
+
+    HomeCourse(Cases cases) {
+        this.cases = cases;
+    }
+
+    /**
+     * What a person has at home.
+     *
+     * @param exercises ids of those that were tried and released
+     */
+    public record Home(PlanVersion plan, VisitPlan visit, List<String> exercises) {
+        public Home {
+            exercises = List.copyOf(exercises);
+        }
+    }
+
+    /** What the person has at home; empty before a plan was given. */
+    public Optional<Home> home(Chart chart) {
+        return chart.plans().released().map(plan -> {
+            List<String> ids = Released.ids(chart, plan);
+            return new Home(plan, visit(plan).only(ids), ids);
+        });
+    }
+
+    /** The visit of a plan, with the ceilings that were set when it was accepted. */
+    private VisitPlan visit(PlanVersion plan) {
+        byte[] inputs = plan.plan().inputs().getBytes(StandardCharsets.UTF_8);
+        ObjectNode tree = (ObjectNode) YamlDocument.read("plan", inputs).root();
+        ArrayNode ceilings = tree.withObject("/choices").putArray("ceilings");
+        plan.plan()
+                .ceilings()
+                .properties()
+                .forEach(each -> ceilings.addObject()
+                        .put("exercise", each.getKey())
+                        .put("repetitions", each.getValue().path("repetitions").asInt())
+                        .put(
+                                "sessionsPerDay",
+                                each.getValue().path("sessionsPerDay").asInt()));
+        if (ceilings.isEmpty()) {
+            tree.withObject("/choices").remove("ceilings");
+        }
+        String text = YamlText.of(tree);
+        return cases.visit(new Assembly.Complete(CaseFiles.read(text.getBytes(StandardCharsets.UTF_8), "plan"), text));
+    }
+
+    /** One answer for each report on this plan, in the order of the reports. */
+    public Followed followed(Chart chart, Home home) {
+        List<CheckIn> kept = chart.checkIns().list();
+        List<Release> releases = releases(chart);
+        String key = Cases.digest(home.plan().episodeId()
+                + home.plan().number()
+                + home.exercises()
+                + kept.stream().map(CheckIn::id).toList()
+                + releases);
+        return answered.computeIfAbsent(key, absent -> {
+            var read = new ArrayList<slipway.reasoning.response.checkin.CheckIn>();
+            kept.forEach(each -> read.addAll(readable(each, home)));
+            return Follow.of(home.visit(), read, releases, Optional.empty());
+        });
+    }
+
+    /** A report on another plan than this one is not read; it stays in the record. */
+    private static List<slipway.reasoning.response.checkin.CheckIn> readable(CheckIn kept, Home home) {
+        return mistakes(kept.body(), home).isEmpty() ? read(kept.body(), home) : List.of();
+    }
+
+    private static List<slipway.reasoning.response.checkin.CheckIn> read(JsonNode body, Home home) {
+        return CheckInFile.read("check-in", CheckInFile.text(body).getBytes(StandardCharsets.UTF_8), home.exercises());
+    }
+
+    /** What is wrong with a report, by the rules of the file of reports. */
+    public static List<Mistake> mistakes(JsonNode body, Home home) {
+        try {
+            read(body, home);
+            return List.of();
+        } catch (MistakesException e) {
+            return e.mistakes();
+        }
+    }
+
+    private static List<Release> releases(Chart chart) {
+        return chart.decisions().about(RELEASE).stream()
+                .map(decision -> new Release(decision.id(), decision.by(), at(decision)))
+                .toList();
+    }
+
+    private static java.time.OffsetDateTime at(Decision decision) {
+        return decision.at().atOffset(ZoneOffset.UTC);
+    }
+}

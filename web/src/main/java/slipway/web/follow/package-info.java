@@ -1,0 +1,5 @@
+/** What is followed between visits: the released plan, the reports on it, and the answers of the rules. */
+@NullMarked
+package slipway.web.follow;
+
+import org.jspecify.annotations.NullMarked;
