@@ -1,7 +1,6 @@
 package slipway.documents.guide;
 
 import slipway.documents.sheet.Dose;
-import slipway.pictures.figure.MovingFigure;
 import slipway.documents.sheet.SheetExercise;
 import slipway.pictures.figure.MovingFigure;
 

@@ -21,7 +21,6 @@ import slipway.mechanics.motion.Motion;
 import slipway.pictures.figure.Figure;
 import slipway.pictures.figure.MovingFigure;
 import slipway.pictures.look.Look;
-import slipway.pictures.figure.MovingFigure;
 import slipway.reasoning.basis.Coefficients;
 import slipway.reasoning.dose.DosedExercise;
 import slipway.reasoning.dose.ExerciseCandidate;
