@@ -113,7 +113,8 @@ public final class TodayScale {
         String personId = records.people().add(details, then).id();
         Chart chart = records.charts().begin(personId, Side.LEFT, therapistId, Map.of(), then);
         if (state != EpisodeState.OPEN) {
-            chart.change(chart.episode().version(), Side.LEFT, therapistId, state).orThrow();
+            chart.change(chart.episode().version(), Side.LEFT, therapistId, state)
+                    .orThrow();
         }
         episodes++;
     }
@@ -148,7 +149,9 @@ public final class TodayScale {
         HttpClient client =
                 HttpClient.newBuilder().cookieHandler(new CookieManager()).build();
         String page = client.send(
-                        HttpRequest.newBuilder(address(server, "/sign-in")).GET().build(),
+                        HttpRequest.newBuilder(address(server, "/sign-in"))
+                                .GET()
+                                .build(),
                         HttpResponse.BodyHandlers.ofString())
                 .body();
         Matcher token = TOKEN.matcher(page);
