@@ -139,11 +139,17 @@ class GalleryController {
 
     /** The text as a file, once it is good. */
     @PostMapping("/exercises/file")
-    ResponseEntity<byte[]> keep(@RequestParam(defaultValue = "") String text) {
+    Object keep(
+            @RequestParam(defaultValue = "") String text,
+            HttpServletRequest request,
+            HttpServletResponse response,
+            Model model) {
         Draft draft = Draft.of(text);
-        return draft.exercise()
-                .map(exercise -> download(exercise.id(), text))
-                .orElseGet(() -> ResponseEntity.unprocessableContent().build());
+        if (draft.exercise().isPresent()) {
+            return download(draft.exercise().get().id(), text);
+        }
+        response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+        return show(draft, request, model);
     }
 
     private String show(Draft draft, HttpServletRequest request, Model model) {

@@ -25,10 +25,24 @@ class BenchPageTest {
     }
 
     @Test
-    void valuesComeAsAFileWithMoreLoadInARaisedLeg() {
+    void valuesComeAsAFileAndARaisedLegLoadsMore() {
         TestServer.Visitor therapist = SERVER.signedIn("therapist");
-        String csv = therapist.get("/bench/values.csv").body();
-        assertThat(csv.lines().count()).isGreaterThan(10);
+        String flat = therapist.get("/bench/values.csv?position=lying").body();
+        String raised = therapist.get("/bench/values.csv?position=lying&hip=60").body();
+        assertThat(load(raised)).isGreaterThan(load(flat) + 1);
+    }
+
+    /** Median load at the gluteal place. */
+    private static double load(String csv) {
+        String header =
+                csv.lines().filter(line -> line.contains("loadPct")).findFirst().orElseThrow();
+        int column = java.util.Arrays.asList(header.split(",", -1)).indexOf("loadPct");
+        assertThat(column).as(header).isNotNegative();
+        String row = csv.lines()
+                .filter(line -> line.contains("deep gluteal space"))
+                .findFirst()
+                .orElseThrow();
+        return Double.parseDouble(row.split(",", -1)[column]);
     }
 
     @Test
