@@ -1,9 +1,11 @@
 package slipway.web.follow;
 
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -109,6 +111,20 @@ public class HomeCourse {
             kept.forEach(each -> read.addAll(readable(each, home)));
             return Follow.of(home.visit(), read, releases, Optional.empty());
         });
+    }
+
+    /**
+     * Whether everything rests until a clinician lets the person go on: by the rules, or because a danger sign was told
+     * since the last release, whatever else the report said.
+     */
+    public boolean locked(Chart chart, Home home) {
+        Instant released = chart.decisions().about(RELEASE).stream()
+                .map(Decision::at)
+                .max(Comparator.naturalOrder())
+                .orElse(Instant.MIN);
+        return followed(chart, home).state().lock().isPresent()
+                || chart.checkIns().alerts().stream()
+                        .anyMatch(alert -> alert.raisedAt().isAfter(released));
     }
 
     /** A report on another plan than this one is not read; it stays in the record. */

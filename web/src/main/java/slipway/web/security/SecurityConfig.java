@@ -12,7 +12,6 @@ import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer.FrameOptionsConfig;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
-import org.springframework.security.web.authentication.LoginUrlAuthenticationEntryPoint;
 import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
 import org.springframework.security.web.context.SecurityContextRepository;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
@@ -45,9 +44,10 @@ class SecurityConfig {
             rules.anyRequest().denyAll();
         });
         http.securityContext(context -> context.securityContextRepository(contexts));
-        http.exceptionHandling(
-                answers -> answers.authenticationEntryPoint(new LoginUrlAuthenticationEntryPoint("/sign-in"))
-                        .accessDeniedHandler(refusals));
+        http.exceptionHandling(answers -> answers.authenticationEntryPoint((request, response, refused) ->
+                        // Whoever came by a code has no password to sign in with.
+                        response.sendRedirect(request.getRequestURI().startsWith("/home") ? "/p" : "/sign-in"))
+                .accessDeniedHandler(refusals));
         http.formLogin(form -> form.disable())
                 .httpBasic(basic -> basic.disable())
                 .logout(logout -> logout.disable())

@@ -1,0 +1,163 @@
+package slipway.web.patient;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Properties;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import slipway.care.record.Act;
+import slipway.care.record.Role;
+import slipway.care.record.access.StaffAccount;
+import slipway.care.record.caseload.TodayRow;
+import slipway.care.record.chart.Chart;
+import slipway.exercises.exercise.Language;
+import slipway.exercises.readability.ReadingLevel;
+import slipway.web.TestServer;
+import slipway.web.TestServer.Visitor;
+
+class PatientPagesTest {
+    private static final TestServer SERVER = TestServer.shared();
+
+    private final Visitor therapist = SERVER.signedIn("therapist");
+
+    private static Act act() {
+        StaffAccount account =
+                SERVER.records().staff().credentials("therapist").orElseThrow().account();
+        return new Act(account.id(), Role.THERAPIST, account.clinicId(), Instant.now());
+    }
+
+    private static String episode(String name) {
+        return SERVER.records().caseload().today(100, act()).stream()
+                .filter(row -> row.name().startsWith(name))
+                .map(TodayRow::episodeId)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Chart chart(String id) {
+        return SERVER.records().charts().open(id, act()).chartIfOpen().orElseThrow();
+    }
+
+    /** The path of a new code. */
+    private String code(String episodeId) {
+        return therapist
+                .post("/episodes/" + episodeId + "/links")
+                .body()
+                .replaceAll("(?s).*<code>https?://[^/]+(/p/[^<]+)</code>.*", "$1");
+    }
+
+    private static Visitor opened(String code) {
+        Visitor person = SERVER.visitor();
+        person.get(code);
+        assertThat(TestServer.location(person.post(code))).isEqualTo("/home");
+        person.get("/home");
+        return person;
+    }
+
+    private static String[] report(String id, String exercise, String... more) {
+        var fields = new ArrayList<>(List.of("id", id, "exercise", exercise));
+        fields.addAll(List.of(more));
+        return fields.toArray(String[]::new);
+    }
+
+    private static String exercise(Visitor person) {
+        return person.get("/home").body().replaceAll("(?s).*<option value=\"([^\"]+)\".*", "$1");
+    }
+
+    @Test
+    void fromTheCodeToTheAnswerAndSentTwiceItCountsOnce() {
+        String id = episode("Alma");
+        Visitor person = opened(code(id));
+        int before = chart(id).checkIns().list().size();
+        String[] report = report(
+                UUID.randomUUID().toString(),
+                exercise(person),
+                "before",
+                "2",
+                "worst",
+                "3",
+                "kind",
+                "tingling",
+                "settle",
+                "2",
+                "none",
+                "yes");
+        HttpResponse<String> answer = person.post("/home/report", report);
+        assertThat(answer.statusCode()).isEqualTo(200);
+        assertThat(answer.body()).contains("Your answer");
+        assertThat(person.post("/home/report", report).statusCode()).isEqualTo(200);
+        assertThat(chart(id).checkIns().list()).hasSize(before + 1);
+    }
+
+    @Test
+    void anEmergencySignGetsTheNumberRaisesAnAlertAndLocksTheGuide() {
+        String id = episode("Rosario");
+        Visitor person = opened(code(id));
+        HttpResponse<String> answer =
+                person.post("/home/report", report(UUID.randomUUID().toString(), exercise(person), "emergency", "yes"));
+        assertThat(answer.body()).contains("tel:911").contains("lang=\"es\"");
+        assertThat(chart(id).checkIns().alerts()).isNotEmpty();
+        assertThat(person.get("/home").body()).contains("en pausa").doesNotContain("guide.html");
+        assertThat(TestServer.location(person.get("/home/guide.html"))).isEqualTo("/home");
+    }
+
+    @Test
+    void whatIsMissingIsSaidAndNothingIsKept() {
+        String id = episode("Alma");
+        Visitor person = opened(code(id));
+        int before = chart(id).checkIns().list().size();
+        HttpResponse<String> answer =
+                person.post("/home/report", report(UUID.randomUUID().toString(), exercise(person), "worst", "11"));
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body()).contains("None of these").contains("how strong it was before");
+        assertThat(chart(id).checkIns().list()).hasSize(before);
+    }
+
+    @Test
+    void anUnknownAndARevokedCodeGetTheSameAnswerAndEndASession() {
+        String id = episode("Alma");
+        String code = code(id);
+        Visitor person = opened(code);
+        String page = therapist.get("/episodes/" + id + "/follow").body();
+        String revoke = page.replaceAll("(?s).*?action=\"(/episodes/[^\"]+/links/[^\"]+/revoke)\".*", "$1");
+        therapist.post(revoke);
+        assertThat(TestServer.location(person.get("/home"))).isEqualTo("/p");
+        assertThat(TestServer.location(SERVER.visitor().get(code))).isEqualTo("/p");
+        assertThat(TestServer.location(SERVER.visitor().get("/p/unknown"))).isEqualTo("/p");
+        assertThat(SERVER.visitor().get("/p").body()).contains("Ask your clinic");
+    }
+
+    @Test
+    void aCodeOpensNothingOfTheStaffAndNoOtherPerson() {
+        Visitor person = opened(code(episode("Alma")));
+        assertThat(person.get("/today").statusCode()).isEqualTo(403);
+        assertThat(person.get("/episodes/" + episode("Bjarne") + "/plan").statusCode())
+                .isEqualTo(403);
+        assertThat(therapist.get("/home").statusCode()).isEqualTo(403);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Language.class)
+    void everyTextIsEasyToRead(Language language) throws java.io.IOException {
+        var texts = new Properties();
+        try (var stream = Objects.requireNonNull(
+                PatientController.class.getResourceAsStream("messages_" + language.code() + ".properties"))) {
+            texts.load(new java.io.InputStreamReader(stream, java.nio.charset.StandardCharsets.UTF_8));
+        }
+        List<String> sentences = texts.entrySet().stream()
+                .filter(each -> !each.getKey().equals("reviewed"))
+                .map(each -> String.valueOf(each.getValue()).replace("{0}", "555"))
+                .filter(text -> text.contains(" ") && text.matches(".*[.?].*"))
+                .sorted()
+                .toList();
+        assertThat(sentences).hasSizeGreaterThan(15);
+        assertThat(ReadingLevel.of(language, sentences)).matches(ReadingLevel::easyEnough);
+    }
+}
