@@ -20,10 +20,11 @@ import slipway.app.console.InputFiles;
 import slipway.care.casefile.CaseFiles;
 import slipway.care.follow.CheckInFile;
 import slipway.care.follow.Follow;
+import slipway.care.follow.FollowPlans;
 import slipway.care.visit.Visit;
 import slipway.care.visit.VisitPlan;
-import slipway.reasoning.dose.DosedExercise;
 import slipway.reasoning.response.propose.Followed;
+import slipway.reasoning.response.propose.FollowedExercise;
 import slipway.reasoning.response.propose.RespondResult;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -88,9 +89,8 @@ public final class RespondCommand implements Callable<Integer> {
                             caseFile + ": the screening stops the plan ('slipway screen' says why); nothing was given");
             return ExitStatus.NO_PLAN;
         }
-        List<String> given = visit.given().stream()
-                .map(DosedExercise::range)
-                .map(range -> range.candidate().id())
+        List<String> given = FollowPlans.of(visit).exercises().stream()
+                .map(FollowedExercise::id)
                 .toList();
         var checkIns = CheckInFile.read(checkInFile.toString(), InputFiles.read(checkInFile), given);
         print(Follow.of(visit, checkIns, List.of(), Optional.ofNullable(asOf)));

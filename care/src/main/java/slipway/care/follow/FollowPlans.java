@@ -3,10 +3,12 @@ package slipway.care.follow;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.zip.CRC32;
 import slipway.care.visit.VisitPlan;
+import slipway.exercises.exercise.Exercise;
 import slipway.reasoning.dose.DosedExercise;
 import slipway.reasoning.irritability.Irritability;
 import slipway.reasoning.response.estimate.Prior;
@@ -22,7 +24,8 @@ public final class FollowPlans {
 
     /**
      * The exercises of a plan with their ladders and ceilings. The ceiling is the given dose and one step of repetitions
-     * more, unless the case sets another; the range never goes beyond the given one.
+     * more, unless the case sets another; the range never goes beyond the given one. Companions keep
+     * their own dose.
      */
     public static FollowedPlan of(VisitPlan visit) {
         List<FollowedExercise> exercises = new ArrayList<>();
@@ -31,15 +34,25 @@ public final class FollowPlans {
         for (DosedExercise dosed : visit.given()) {
             Ladder ladder = Ladder.through(HomeDose.of(dosed.dose()), ceiling(visit, dosed));
             List<Double> peak = loads.map(known -> known.peaks(dosed, ladder)).orElse(List.of());
-            exercises.add(new FollowedExercise(dosed.range().candidate().id(), ladder, peak));
+            exercises.add(new FollowedExercise(dosed.range().candidate().id(), ladder, false, peak));
             if (!peak.isEmpty()) {
                 double own = loads.get().logSd(dosed);
                 sd = OptionalDouble.of(Math.max(own, sd.orElse(0)));
             }
         }
+        visit.companions().forEach(companion -> exercises.add(companion(companion.exercise())));
         Optional<Prior> prior =
                 sd.isPresent() ? Optional.of(Prior.of(0, sd.getAsDouble(), irritability(visit))) : Optional.empty();
         return new FollowedPlan(exercises, prior, seed(visit.file().id()));
+    }
+
+    /** One rung: its own dose. */
+    private static FollowedExercise companion(Exercise exercise) {
+        var own = exercise.dose();
+        double seconds = exercise.movement().motion(Map.of()).seconds() / 2;
+        var dose = new HomeDose(own.repetitions(), own.sets(), own.sessionsPerDay(), 1, seconds);
+        var ceiling = new Ceiling(own.repetitions(), own.sessionsPerDay(), 1);
+        return new FollowedExercise(exercise.id(), new Ladder(List.of(dose), 0, 0, ceiling), true, List.of());
     }
 
     private static Irritability irritability(VisitPlan visit) {

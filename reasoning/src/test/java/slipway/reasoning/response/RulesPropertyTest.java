@@ -73,7 +73,7 @@ class RulesPropertyTest {
     /** None; all good on the lowest, the given and the top rung; two slow ones; a worse morning; a long break. */
     private List<Course> histories() {
         var histories = new ArrayList<Course>();
-        Course start = Course.start(ladder, 0);
+        Course start = Course.start(ladder, false, 0);
         histories.add(start);
         histories.add(after(
                 start,

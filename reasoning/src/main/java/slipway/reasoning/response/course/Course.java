@@ -7,10 +7,12 @@ import java.util.OptionalLong;
 import slipway.reasoning.response.checkin.Session;
 import slipway.reasoning.response.ladder.HomeDose;
 import slipway.reasoning.response.ladder.Ladder;
+import slipway.reasoning.response.rules.RuleBook;
 
 /**
  * How one exercise went so far. Times are minutes since 1970 in UTC.
  *
+ * @param companion whether it is no glide: then only the safety rules look at its reports
  * @param sessions in the order in which they started
  * @param changes doses that came into force, in their order; the first is the start
  * @param slow whether the movement is done slower, since a pause
@@ -22,6 +24,7 @@ import slipway.reasoning.response.ladder.Ladder;
  */
 public record Course(
         Ladder ladder,
+        boolean companion,
         List<DoneSession> sessions,
         List<RungChange> changes,
         boolean slow,
@@ -44,10 +47,19 @@ public record Course(
     }
 
     /** A course that starts with the given dose, or less if the ceiling is lower. */
-    public static Course start(Ladder ladder, long minute) {
+    public static Course start(Ladder ladder, boolean companion, long minute) {
         var first = new RungChange(minute, ladder.start(), false);
         return new Course(
-                ladder, List.of(), List.of(first), false, false, minute, List.of(), false, OptionalLong.empty());
+                ladder,
+                companion,
+                List.of(),
+                List.of(first),
+                false,
+                false,
+                minute,
+                List.of(),
+                false,
+                OptionalLong.empty());
     }
 
     /** The change that is in force. */
@@ -91,7 +103,7 @@ public record Course(
                 return withSessions(all);
             }
         }
-        var done = new DoneSession(report, rungAt(report.startMinute()));
+        var done = new DoneSession(report, resumedRung(rungAt(report.startMinute()), gapDays(report)));
         int place = all.size();
         while (place > 0 && BY_START.compare(all.get(place - 1), done) > 0) {
             place--;
@@ -103,7 +115,33 @@ public record Course(
     /** Released by a clinician. */
     public Course released() {
         return new Course(
-                ladder, sessions, changes, slow, paused, noStepUntilMinute, failures, false, blockedSinceMinute);
+                ladder,
+                companion,
+                sessions,
+                changes,
+                slow,
+                paused,
+                noStepUntilMinute,
+                failures,
+                false,
+                blockedSinceMinute);
+    }
+
+    /** Days between a session and the one before it; 0 for the first. */
+    double gapDays(Session session) {
+        for (int i = sessions.size() - 1; i >= 0; i--) {
+            Session earlier = sessions.get(i).session();
+            boolean before = BY_START.compare(sessions.get(i), new DoneSession(session, 0)) < 0;
+            if (before && !earlier.rest()) {
+                return Math.max(0, session.day() - earlier.day());
+            }
+        }
+        return 0;
+    }
+
+    /** The rung at which a person goes on after a break. */
+    public static int resumedRung(int rung, double gapDays) {
+        return Math.max(0, rung - RuleBook.bundled().onGap(gapDays).asks().resumeDown());
     }
 
     /** The place of a session. */
@@ -117,7 +155,17 @@ public record Course(
     }
 
     private Course withSessions(List<DoneSession> all) {
-        return new Course(ladder, all, changes, slow, paused, noStepUntilMinute, failures, stopped, blockedSinceMinute);
+        return new Course(
+                ladder,
+                companion,
+                all,
+                changes,
+                slow,
+                paused,
+                noStepUntilMinute,
+                failures,
+                stopped,
+                blockedSinceMinute);
     }
 
     /** The failure recorded for a rung; one of no times if it never failed. */

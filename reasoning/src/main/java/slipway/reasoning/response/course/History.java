@@ -31,17 +31,20 @@ final class History {
                 .set(Fact.NEW_WEAKNESS, session.newWeakness())
                 .set(Fact.STILL_NUMB, session.stillNumb())
                 .set(Fact.NEW_PAIN, session.newPain())
-                .set(Fact.GAP_DAYS, gapDays())
+                .set(Fact.GAP_DAYS, course.companion() ? Session.NOT_TOLD : course.gapDays(session))
                 .set(Fact.REST_DAY, session.rest())
+                .set(Fact.COMPANION, course.companion())
                 .set(Fact.PAUSED, course.paused());
         double usual = usualBefore();
         facts.set(Fact.PAIN_SHARE, usual > 0 ? session.before() / usual : Double.NaN)
                 .set(Fact.ABOVE_USUAL, session.before() - usual);
         reach(facts);
-        if (!session.rest()) {
+        if (!session.rest() && !course.companion()) {
             reaction(facts);
         }
-        step(facts, nowMinute);
+        if (!course.companion()) {
+            step(facts, nowMinute);
+        }
         return facts;
     }
 
@@ -72,17 +75,6 @@ final class History {
                 return;
             }
         }
-    }
-
-    /** Days since the session before; 0 for the first. */
-    private double gapDays() {
-        for (int i = index - 1; i >= 0; i--) {
-            Session earlier = course.sessions().get(i).session();
-            if (!earlier.rest()) {
-                return Math.max(0, session.day() - earlier.day());
-            }
-        }
-        return 0;
     }
 
     private double usualBefore() {

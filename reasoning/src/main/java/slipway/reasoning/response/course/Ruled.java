@@ -106,6 +106,7 @@ public record Ruled(Course course, Facts facts, Ruling ruling, int mostRung, lon
         }
         return new Course(
                 course.ladder(),
+                course.companion(),
                 course.sessions(),
                 changes,
                 !up && (course.slow() || asks.slower()),

@@ -71,7 +71,10 @@ final class Explanation {
     }
 
     private static String lacking(Ruled ruled) {
+        // At the ceiling nothing else matters.
+        boolean atCeiling = ruled.facts().get(Fact.BELOW_CEILING) == 0;
         String all = ruled.lackingForStep().stream()
+                .filter(condition -> !atCeiling || condition.fact() == Fact.BELOW_CEILING)
                 .map(condition -> words(condition, ruled.facts().get(condition.fact())))
                 .collect(Collectors.joining(", "));
         return all.isEmpty() ? "a report that speaks for it" : all;

@@ -37,6 +37,12 @@ final class Outlook {
         return week(onRung).excess(particles, restFlare);
     }
 
+    /** Mean chance of at least one flare in the week, rest included. */
+    double chance(int onRung) {
+        double rest = 1 - Math.pow(1 - restFlare, WeekAhead.DAYS);
+        return Math.min(1, rest + excess(onRung));
+    }
+
     Interval interval(int onRung) {
         return week(onRung).interval(particles, restFlare);
     }

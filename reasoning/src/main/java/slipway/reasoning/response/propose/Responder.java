@@ -4,8 +4,10 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import slipway.reasoning.response.calibration.Forecast;
 import slipway.reasoning.response.checkin.CheckIn;
 import slipway.reasoning.response.checkin.Session;
 import slipway.reasoning.response.course.Course;
@@ -18,6 +20,7 @@ public final class Responder {
     private final FollowedPlan plan;
     private final Map<String, Course> courses = new LinkedHashMap<>();
     private final Optional<Tracker> tracker;
+    private final List<Forecast> forecasts = new ArrayList<>();
     private Optional<Decision> lock = Optional.empty();
 
     private Responder(FollowedPlan plan) {
@@ -42,7 +45,7 @@ public final class Responder {
             last = checkIn.reportedAt();
         }
         responder.releaseIf(log.releasedBetween(last, OffsetDateTime.MAX));
-        return new Followed(results, responder.state());
+        return new Followed(results, responder.forecasts, responder.state());
     }
 
     private void releaseIf(boolean released) {
@@ -57,7 +60,8 @@ public final class Responder {
                 .orElseThrow(() -> new LogConflictException(
                         "check-in %s is on %s, which was not given".formatted(checkIn.id(), checkIn.answersFor())));
         Session session = Session.of(checkIn);
-        Course before = courses.getOrDefault(exercise.id(), Course.start(exercise.ladder(), session.startMinute()));
+        Course before = courses.getOrDefault(
+                exercise.id(), Course.start(exercise.ladder(), exercise.companion(), session.startMinute()));
         Course course = before.with(session);
         courses.put(exercise.id(), course);
         long nowMinute = Math.floorDiv(checkIn.reportedAt().toEpochSecond(), 60L);
@@ -69,6 +73,9 @@ public final class Responder {
         Course moved = ruled.moveTo(ruled.mostRung());
         courses.put(exercise.id(), moved);
         lockIf(ruled.ruling().decision());
+        if (lock.isEmpty() && !moved.stopped()) {
+            outlook.ifPresent(look -> forecasts.add(new Forecast(nowMinute, look.chance(moved.rung()))));
+        }
         return result(checkIn.id(), exercise, ruled, moved, outlook);
     }
 

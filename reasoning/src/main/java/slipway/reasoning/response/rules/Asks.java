@@ -8,6 +8,7 @@ import java.util.TreeSet;
  * What a rule asks for besides its decision.
  *
  * @param rungsDown rungs to go down from the dose that the report is on
+ * @param resumeDown rungs below the dose in force at which a break is followed; that is where the session was done
  * @param halfRange whether the range is to be at most half of that dose's
  * @param onceADay whether it is to be done once a day
  * @param slower whether it is to be done slower
@@ -17,6 +18,7 @@ import java.util.TreeSet;
  */
 public record Asks(
         int rungsDown,
+        int resumeDown,
         boolean halfRange,
         boolean onceADay,
         boolean slower,
@@ -24,13 +26,13 @@ public record Asks(
         int barDays,
         Contact contact) {
     /** Nothing. */
-    public static final Asks NOTHING = new Asks(0, false, false, false, 0, 0, Contact.NONE);
+    public static final Asks NOTHING = new Asks(0, 0, false, false, false, 0, 0, Contact.NONE);
 
     private static final Set<String> KNOWN =
-            Set.of("rungs-down", "half-range", "once-a-day", "slower", "no-step-days", "bar-days");
+            Set.of("rungs-down", "resume-down", "half-range", "once-a-day", "slower", "no-step-days", "bar-days");
 
     public Asks {
-        if (rungsDown < 0 || noStepDays < 0 || barDays < 0) {
+        if (rungsDown < 0 || resumeDown < 0 || noStepDays < 0 || barDays < 0) {
             throw new IllegalArgumentException("a rule must not ask for less than nothing");
         }
     }
@@ -43,6 +45,7 @@ public record Asks(
         }
         return new Asks(
                 number(words, "rungs-down"),
+                number(words, "resume-down"),
                 words.containsKey("half-range"),
                 words.containsKey("once-a-day"),
                 words.containsKey("slower"),
@@ -59,6 +62,7 @@ public record Asks(
     public Asks and(Asks other) {
         return new Asks(
                 Math.max(rungsDown, other.rungsDown),
+                Math.max(resumeDown, other.resumeDown),
                 halfRange || other.halfRange,
                 onceADay || other.onceADay,
                 slower || other.slower,

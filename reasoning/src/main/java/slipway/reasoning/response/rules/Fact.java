@@ -24,6 +24,8 @@ public enum Fact {
     WORSE_MORNINGS_7_DAYS("worseMornings7Days", "mornings"),
     GAP_DAYS("gapDays", "days"),
     REST_DAY("restDay", ""),
+    /** Whether it is no glide but has dose rules of its own. */
+    COMPANION("companion", ""),
     /** Whether both rise and settle time are known. */
     TOLD("told", ""),
     /** Whether the last decision was to wait until back to usual. */

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.csv.CSVRecord;
 import slipway.reasoning.ReasoningData;
 
@@ -80,6 +81,28 @@ public final class RuleBook {
      */
     public Ruling onReport(Facts facts) {
         return Ruling.of(matching(Rule.Stage.REPORT, facts));
+    }
+
+    /**
+     * The ruling on a break before a session.
+     *
+     * @param gapDays days since the last session
+     */
+    public Ruling onGap(double gapDays) {
+        return onReport(new Facts().set(Fact.GAP_DAYS, gapDays).set(Fact.REST_DAY, true));
+    }
+
+    /**
+     * The ruling on strength tested again in the room; empty if nothing was lost that asks for the screening.
+     *
+     * @param gradesLost grades of a muscle lost since the first test, not a number if not tested
+     * @param heelRaisesFewer heel raises fewer than at the first test, likewise
+     */
+    public Optional<Ruling> onRetest(double gradesLost, double heelRaisesFewer) {
+        List<Rule> matching = matching(
+                Rule.Stage.REPORT,
+                new Facts().set(Fact.GRADES_LOST, gradesLost).set(Fact.HEEL_RAISES_FEWER, heelRaisesFewer));
+        return matching.isEmpty() ? Optional.empty() : Optional.of(Ruling.of(matching));
     }
 
     /** The ruling with the rules on its outcome added; {@code facts} must tell the outcome. */
