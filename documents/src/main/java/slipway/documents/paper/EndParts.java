@@ -106,7 +106,10 @@ final class EndParts {
         out.fixed("comesBack.rest");
         out.part("again");
         for (FollowedExercise exercise : FollowPlans.of(in.plan()).exercises()) {
-            again(exercise, plan.restartRung());
+            // The rung to start again on is one of a glide; companions go on as they were given.
+            if (!exercise.companion()) {
+                again(exercise, plan.restartRung());
+            }
         }
         out.fixed("again.more");
         out.part("call");
