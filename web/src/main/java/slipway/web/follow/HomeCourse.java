@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import slipway.care.casefile.CaseFiles;
 import slipway.care.follow.CheckInFile;
@@ -106,16 +107,21 @@ public class HomeCourse {
                 + home.exercises()
                 + kept.stream().map(CheckIn::id).toList()
                 + releases);
-        return answered.computeIfAbsent(key, absent -> {
-            var read = new ArrayList<slipway.reasoning.response.checkin.CheckIn>();
-            kept.forEach(each -> read.addAll(readable(each, home)));
-            return Follow.of(home.visit(), read, releases, Optional.empty());
-        });
+        @Nullable Followed known = answered.get(key);
+        if (known != null) {
+            return known;
+        }
+        // Computed without holding the others up; two at once give the same.
+        var read = new ArrayList<slipway.reasoning.response.checkin.CheckIn>();
+        kept.forEach(each -> read.addAll(readable(each, home)));
+        Followed followed = Follow.of(home.visit(), read, releases, Optional.empty());
+        answered.put(key, followed);
+        return followed;
     }
 
     /**
-     * Whether everything rests until a clinician lets the person go on: by the rules, or because a danger sign was told
-     * since the last release, whatever else the report said.
+     * Whether everything rests until a clinician lets the person go on: by the rules, or because an alert is not taken
+     * or was raised since the last release, whatever else the report said.
      */
     public boolean locked(Chart chart, Home home) {
         Instant released = chart.decisions().about(RELEASE).stream()
@@ -124,7 +130,8 @@ public class HomeCourse {
                 .orElse(Instant.MIN);
         return followed(chart, home).state().lock().isPresent()
                 || chart.checkIns().alerts().stream()
-                        .anyMatch(alert -> alert.raisedAt().isAfter(released));
+                        .anyMatch(alert -> alert.acknowledged().isEmpty()
+                                || alert.raisedAt().isAfter(released));
     }
 
     /** A report on another plan than this one is not read; it stays in the record. */

@@ -28,6 +28,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import slipway.care.record.access.AccessLink;
 import slipway.care.record.access.Clinic;
 import slipway.care.record.chart.Chart;
+import slipway.care.record.follow.CheckIn;
 import slipway.care.record.papers.StoredDocument;
 import slipway.documents.sheet.HomeSheetPrinter;
 import slipway.documents.words.Words;
@@ -40,6 +41,7 @@ import slipway.reasoning.response.rules.RuleBook;
 import slipway.web.follow.HomeCourse;
 import slipway.web.form.Option;
 import slipway.web.shell.Pages;
+import tools.jackson.databind.node.ObjectNode;
 
 /** What the person at home sees. Whatever goes wrong here, the emergency number stands on the page. */
 @Controller
@@ -68,6 +70,7 @@ class PatientController {
     /** Said when a code or a session has run out. */
     @GetMapping("/p")
     String closed(HttpServletRequest request, Model model) {
+        model.addAttribute("clinics", door.clinics());
         return show("patient/closed", language(request, Language.EN), request, model);
     }
 
@@ -118,13 +121,13 @@ class PatientController {
         }
         Words words = words(language(request, chart.get().person().details().language()));
         List<String> missing = given.missing();
-        var body = given.body(clock.instant());
+        ObjectNode body = given.body(clock.instant());
         // A danger sign is kept and answered whatever else is missing.
         boolean readable = HomeCourse.mistakes(body, home.get()).isEmpty();
         if (missing.isEmpty() && !readable && !given.anySign()) {
             missing = List.of("wrong.report");
         }
-        if (missing.isEmpty() && tooMany(chart.get())) {
+        if (missing.isEmpty() && !given.anySign() && tooMany(chart.get())) {
             response.setStatus(HttpStatus.TOO_MANY_REQUESTS.value());
             missing = List.of("wrong.many");
         } else if (!missing.isEmpty()) {
@@ -134,23 +137,40 @@ class PatientController {
             return form(
                     chart.get(), home.get(), missing.stream().map(words::get).toList(), request, model);
         }
-        chart.get().checkIns().add(given.id(), given.id(), given.exercise(), body);
+        String id = keep(chart.get(), given, body);
         if (given.signRule().isPresent()) {
             Rule rule = RuleBook.bundled().get(given.signRule().get());
             boolean emergency = rule.id().equals("emergency");
             return answer(
                     chart.get(),
-                    given.id(),
+                    id,
                     new Answer(rule, emergency ? Contact.EMERGENCY_NUMBER : Contact.SAME_DAY),
                     request,
                     model);
         }
         RespondResult result = course.followed(chart.get(), home.get()).results().stream()
-                .filter(each -> each.checkinId().equals(given.id()))
+                .filter(each -> each.checkinId().equals(id))
                 .reduce((first, second) -> second)
                 .orElseThrow();
         Rule spoken = RuleBook.bundled().spoken(result.rules());
-        return answer(chart.get(), given.id(), new Answer(spoken, result.contact()), request, model);
+        return answer(chart.get(), id, new Answer(spoken, result.contact()), request, model);
+    }
+
+    /**
+     * Keeps a report and tells under which id. The same sent again is kept once; whoever went back and changed the
+     * answers sends another report, which gets an id of its own.
+     */
+    private static String keep(Chart chart, Report given, ObjectNode body) {
+        Optional<CheckIn> earlier = chart.checkIns().list().stream()
+                .filter(each -> each.id().equals(given.id()))
+                .findFirst();
+        if (earlier.isPresent() && Report.sameAnswers(earlier.get().body(), body)) {
+            return given.id();
+        }
+        String id = earlier.isPresent() ? UUID.randomUUID().toString() : given.id();
+        ObjectNode kept = body.put("checkin_id", id).put("session_id", id);
+        chart.checkIns().add(id, id, given.exercise(), kept);
+        return id;
     }
 
     /** The rule whose words the person reads, and who has to speak with whom. */

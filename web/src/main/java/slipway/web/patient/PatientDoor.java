@@ -1,6 +1,7 @@
 package slipway.web.patient;
 
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.core.Authentication;
@@ -62,6 +63,11 @@ class PatientDoor {
                 .flatMap(link -> records.charts()
                         .open(user.episodeId(), new Act(user.linkId(), Role.PATIENT, user.clinicId(), clock.instant()))
                         .chartIfOpen());
+    }
+
+    /** For whom no code tells the clinic: all of this program, mostly one. */
+    List<Clinic> clinics() {
+        return records.clinics().list();
     }
 
     Clinic clinic(Chart chart) {

@@ -6,6 +6,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import slipway.web.form.FormReader;
 import tools.jackson.databind.json.JsonMapper;
@@ -30,6 +32,8 @@ record Report(
         String weak,
         String numb,
         String none) {
+    private static final Set<String> TIMES = Set.of("started_at", "reported_at");
+
     Report(
             @Nullable String id,
             @Nullable String exercise,
@@ -43,7 +47,9 @@ record Report(
             @Nullable String weak,
             @Nullable String numb,
             @Nullable String none) {
-        this.id = FormReader.text(id).strip();
+        String sent = FormReader.text(id).strip();
+        // Whatever a browser did to it: a report is never lost for its id.
+        this.id = sent.matches("[A-Za-z0-9-]{8,64}") ? sent : UUID.randomUUID().toString();
         this.exercise = FormReader.text(exercise).strip();
         this.before = FormReader.text(before).strip();
         this.worst = FormReader.text(worst).strip();
@@ -74,10 +80,8 @@ record Report(
     /** Keys of the words that say what is missing; a danger sign needs nothing else. */
     List<String> missing() {
         var missing = new ArrayList<String>();
-        if (!id.matches("[A-Za-z0-9-]{8,64}")) {
-            missing.add("wrong.id");
-        }
-        if (anySign() == none.equals("yes")) {
+        // A sign counts even beside "none of these": the more careful answer wins.
+        if (!anySign() && !none.equals("yes")) {
             missing.add("wrong.signs");
         }
         if (!anySign()) {
@@ -98,6 +102,11 @@ record Report(
             }
         }
         return missing;
+    }
+
+    /** Whether two reports say the same, whenever they were sent. */
+    static boolean sameAnswers(ObjectNode one, ObjectNode other) {
+        return one.deepCopy().without(TIMES).equals(other.deepCopy().without(TIMES));
     }
 
     /** The report under the names of the file of reports. */

@@ -109,6 +109,77 @@ class PatientPagesTest {
     }
 
     @Test
+    void aSignWinsOverNoneOfTheseAndOneReleaseDoesNotFreeAnotherAlert() {
+        String id = episode("Tomas");
+        String code = code(release(id));
+        Visitor person = opened(code);
+        String exercise = exercise(person);
+        person.post("/home/report", report(UUID.randomUUID().toString(), exercise, "weak", "yes", "none", "yes"));
+        person.post("/home/report", report(UUID.randomUUID().toString(), exercise, "numb", "yes"));
+        assertThat(chart(id).checkIns().alerts()).hasSize(2);
+        String first = chart(id).checkIns().alerts().get(0).id();
+        therapist.post("/episodes/" + id + "/alerts/" + first, "done", "seen, all well", "goOn", "yes");
+        assertThat(person.get("/home").body()).contains("on hold");
+        String second = chart(id).checkIns().alerts().get(1).id();
+        therapist.post("/episodes/" + id + "/alerts/" + second, "done", "seen, all well", "goOn", "yes");
+        assertThat(person.get("/home").body()).doesNotContain("on hold");
+    }
+
+    /** Gives the plan of a demo person who has none at home yet. */
+    private String release(String id) {
+        String plan = therapist.get("/episodes/" + id + "/plan").body();
+        String digest = plan.replaceAll("(?s).*name=\"digest\" value=\"([^\"]+)\".*", "$1");
+        therapist.post("/episodes/" + id + "/plan/accept", "digest", digest);
+        String tries = therapist.get("/episodes/" + id + "/try").body();
+        String exercise = tries.replaceAll("(?s).*?name=\"exercise\" value=\"([^\"]+)\".*", "$1");
+        therapist.post(
+                "/episodes/" + id + "/tries",
+                "exercise",
+                exercise,
+                "repetitions",
+                "5",
+                "worst",
+                "1",
+                "settleMinutes",
+                "1",
+                "release",
+                "yes");
+        therapist.post("/episodes/" + id + "/release", "language", "en", "paper", "a4", "type", "normal");
+        return id;
+    }
+
+    @Test
+    void changedAnswersSentWithTheOldIdAreAReportOfTheirOwn() {
+        String id = episode("Alma");
+        Visitor person = opened(code(id));
+        int before = chart(id).checkIns().list().size();
+        String reportId = UUID.randomUUID().toString();
+        String exercise = exercise(person);
+        person.post(
+                "/home/report",
+                report(reportId, exercise, "before", "1", "worst", "1", "kind", "none", "settle", "0", "none", "yes"));
+        HttpResponse<String> changed = person.post(
+                "/home/report",
+                report(
+                        reportId,
+                        exercise,
+                        "before",
+                        "1",
+                        "worst",
+                        "8",
+                        "kind",
+                        "pain",
+                        "usualPain",
+                        "yes",
+                        "settle",
+                        "120",
+                        "none",
+                        "yes"));
+        assertThat(changed.statusCode()).isEqualTo(200);
+        assertThat(chart(id).checkIns().list()).hasSize(before + 2);
+    }
+
+    @Test
     void whatIsMissingIsSaidAndNothingIsKept() {
         String id = episode("Alma");
         Visitor person = opened(code(id));
