@@ -38,7 +38,7 @@ import slipway.reasoning.response.propose.RespondResult;
 import slipway.reasoning.response.rules.Contact;
 import slipway.reasoning.response.rules.Rule;
 import slipway.reasoning.response.rules.RuleBook;
-import slipway.web.follow.HomeCourse;
+import slipway.web.episode.home.HomeCourse;
 import slipway.web.form.Option;
 import slipway.web.shell.Pages;
 import tools.jackson.databind.node.ObjectNode;

@@ -26,7 +26,7 @@ import slipway.web.episode.Cases;
 import slipway.web.episode.Desk;
 import slipway.web.episode.Step;
 import slipway.web.episode.StepViews;
-import slipway.web.follow.HomeCourse;
+import slipway.web.episode.home.HomeCourse;
 import slipway.web.form.FormView;
 import slipway.web.shell.Notices;
 import slipway.web.shell.QrCode;

@@ -16,7 +16,7 @@ import slipway.reasoning.response.propose.RespondResult;
 import slipway.web.episode.Desk;
 import slipway.web.episode.Step;
 import slipway.web.episode.StepPage;
-import slipway.web.follow.HomeCourse;
+import slipway.web.episode.home.HomeCourse;
 import slipway.web.form.FormView;
 
 /** What came from home, and what was answered. */

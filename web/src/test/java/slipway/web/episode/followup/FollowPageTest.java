@@ -11,7 +11,7 @@ import slipway.care.record.access.StaffAccount;
 import slipway.care.record.caseload.TodayRow;
 import slipway.web.TestServer;
 import slipway.web.TestServer.Visitor;
-import slipway.web.follow.HomeCourse;
+import slipway.web.episode.home.HomeCourse;
 
 class FollowPageTest {
     private static final TestServer SERVER = TestServer.shared();

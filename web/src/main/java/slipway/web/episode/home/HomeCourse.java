@@ -1,4 +1,4 @@
-package slipway.web.follow;
+package slipway.web.episode.home;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
