@@ -11,7 +11,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 class SchemaCommandTest {
     @ParameterizedTest
-    @ValueSource(strings = {"case", "plan", "exercise"})
+    @ValueSource(strings = {"case", "episode", "plan", "exercise"})
     void printsASchema(String name) {
         Run run = Run.of("schema", name);
         assertThat(run.status()).isZero();
@@ -23,13 +23,13 @@ class SchemaCommandTest {
     @Test
     void listsWhatThereIs() {
         assertThat(Run.of("schema").out().lines().map(line -> line.substring(0, line.indexOf(' '))))
-                .containsExactly("case", "plan", "exercise");
+                .containsExactly("case", "episode", "plan", "exercise");
     }
 
     @Test
     void refusesAnUnknownName() {
         Run run = Run.of("schema", "sheet");
         assertThat(run.status()).isEqualTo(2);
-        assertThat(run.err()).contains("there is no schema \"sheet\" (known: case, plan, exercise)");
+        assertThat(run.err()).contains("there is no schema \"sheet\" (known: case, episode, plan, exercise)");
     }
 }
