@@ -35,6 +35,7 @@ import slipway.app.respond.RespondCommand;
 import slipway.app.schema.SchemaCommand;
 import slipway.app.serve.DemoCommand;
 import slipway.app.serve.ServeCommand;
+import slipway.app.study.StudyCommand;
 
 /** The command line of Slipway. */
 @Command(
@@ -69,6 +70,7 @@ import slipway.app.serve.ServeCommand;
             BackupCommand.class,
             RestoreCommand.class,
             PersonCommand.class,
+            StudyCommand.class,
             SchemaCommand.class,
         },
         versionProvider = Version.class,
