@@ -65,7 +65,8 @@ public record Paired(long n, long sumX, long sumY, long squaresX, long squaresY,
         double relative = varianceX() / (meanX() * meanX())
                 + varianceY() / (meanY() * meanY())
                 - 2 * covariance(products, sumX, sumY) / (meanX() * meanY());
-        Spread95 log = Spread95.of(Math.log(ratio), Math.sqrt(Math.max(0, relative) / n));
-        return new Spread95(ratio, Math.exp(log.low()), Math.exp(log.high()));
+        // Around 0 and then times the ratio: the interval holds its value whatever the rounding.
+        Spread95 log = Spread95.of(0, Math.sqrt(Math.max(0, relative) / n));
+        return new Spread95(ratio, ratio * Math.exp(log.low()), ratio * Math.exp(log.high()));
     }
 }

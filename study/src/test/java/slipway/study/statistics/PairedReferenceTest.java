@@ -72,4 +72,15 @@ class PairedReferenceTest {
         assertThat(of(new long[] {1, 2}, new long[] {0, 0}).ratio().value()).isNaN();
         assertThat(of(new long[] {3, 3}, new long[] {3, 3}).effectSize()).isZero();
     }
+
+    /** One person in ten against all alike: the ratio does not vary, and its interval holds it in spite of rounding. */
+    @Test
+    void aRatioWithoutSpreadHoldsItself() {
+        for (int x = 1; x < 40; x++) {
+            for (int y = 1; y < 40; y++) {
+                Spread95 ratio = of(new long[] {x, x}, new long[] {y, y}).ratio();
+                assertThat(ratio.high() - ratio.low()).isLessThan(1e-6);
+            }
+        }
+    }
 }
