@@ -16,7 +16,8 @@ record ByResponse(String id, String words, Mode mode) implements Policy {
                         "program",
                         "The program: rules of response on every report, the estimate chooses within them.",
                         new Mode(true, true, limit)),
-                new ByResponse("rules", "The ladder by rule alone, without the estimate.", new Mode(false, true, limit)),
+                new ByResponse(
+                        "rules", "The ladder by rule alone, without the estimate.", new Mode(false, true, limit)),
                 new ByResponse(
                         "estimate",
                         "The estimate without the rules that limit steps; those that ease and stop hold.",

@@ -9,7 +9,9 @@ public final class Policies {
     public static final String MAIN_COMPARATOR = "visits";
 
     private static final List<Policy> ALL = Stream.of(
-                    Stream.of(new ChangeAtVisits()), ByResponse.all().stream(), Stream.of(new FixedSchedule(), new NoExercise()))
+                    Stream.of(new ChangeAtVisits()),
+                    ByResponse.all().stream(),
+                    Stream.of(new FixedSchedule(), new NoExercise()))
             .<Policy>flatMap(ways -> ways)
             .toList();
 

@@ -1,10 +1,12 @@
 package slipway.study.policy;
 
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import slipway.reasoning.dose.DoseLadder;
 import slipway.reasoning.response.checkin.Session;
+import slipway.reasoning.response.course.DoneSession;
 import slipway.reasoning.response.course.Flare;
 import slipway.reasoning.response.course.Ruled;
 import slipway.reasoning.response.course.RungChange;
@@ -12,6 +14,7 @@ import slipway.reasoning.response.estimate.Stress;
 import slipway.reasoning.response.ladder.Ceiling;
 import slipway.reasoning.response.ladder.HomeDose;
 import slipway.reasoning.response.ladder.Ladder;
+import slipway.reasoning.response.propose.VisitDose;
 import slipway.reasoning.response.rules.Contact;
 import slipway.reasoning.response.rules.Decision;
 import slipway.study.data.Settings;
@@ -26,6 +29,8 @@ final class ResponseCourse implements Course {
     private static final int PAUSE_DAYS = Settings.load("care.csv").count("pause-days");
     private static final double SECONDS_PER_DIRECTION = 3;
     private static final int FIRST_VISIT = 0;
+    /** The rules look back no further than a break that needs a review. */
+    private static final int REMEMBERED_DAYS = 15;
 
     private final LoadProfile loads;
     private final Intake intake;
@@ -33,6 +38,7 @@ final class ResponseCourse implements Course {
     private final Mode mode;
     private final Optional<Estimate> estimate;
     private RangeTried range;
+    private HomeDose given;
     private slipway.reasoning.response.course.Course course;
     private boolean locked;
     private boolean flaredSinceVisit;
@@ -49,19 +55,25 @@ final class ResponseCourse implements Course {
         start = StartDose.of(intake.irritability());
         estimate = mode.estimate() ? Optional.of(new Estimate(intake)) : Optional.empty();
         range = new RangeTried(loads, 0);
-        var first = new HomeDose(start.repetitionsLow(), 1, start.sessionsLow(), 1, SECONDS_PER_DIRECTION);
-        course = follow(FIRST_VISIT, first);
+        given = new HomeDose(start.repetitionsLow(), 1, start.sessionsLow(), 1, SECONDS_PER_DIRECTION);
+        course = follow(FIRST_VISIT);
     }
 
-    private slipway.reasoning.response.course.Course follow(int day, HomeDose given) {
+    private slipway.reasoning.response.course.Course follow(int day) {
         int more = DoseLadder.repetitions().stream()
                 .filter(step -> step > given.repetitions())
                 .findFirst()
                 .orElse(given.repetitions());
         var ceiling = new Ceiling(
                 Math.max(more, start.repetitionsHigh()), Math.max(given.sessionsPerDay(), start.sessionsHigh()), 1);
-        return slipway.reasoning.response.course.Course.start(
-                Ladder.through(given, ceiling), ToldSession.minute(day, 0));
+        var next = slipway.reasoning.response.course.Course.start(
+                Ladder.through(given, ceiling), false, ToldSession.minute(day, 0));
+        for (DoneSession done : day == FIRST_VISIT ? List.<DoneSession>of() : course.sessions()) {
+            if (done.session().day() >= day - REMEMBERED_DAYS) {
+                next = next.with(done.session());
+            }
+        }
+        return next;
     }
 
     @Override
@@ -79,25 +91,19 @@ final class ResponseCourse implements Course {
             estimate.ifPresent(known -> known.onset(day, onsetRaiseDeg));
         }
         HomeDose now = course.dose();
-        int reached = range.rungOf(now.rangeFraction());
         int aim = FirstRange.shortOfSymptoms(loads, onsetRaiseDeg, intake.irritability());
         if (flaredSinceVisit && !first) {
-            aim = Math.min(aim, reached);
+            aim = Math.max(0, Math.min(aim, range.rung() - 1));
         }
-        var given = new HomeDose(now.repetitions(), 1, now.sessionsPerDay(), 1, SECONDS_PER_DIRECTION);
-        aim = withinLimit(aim, given);
-        range = new RangeTried(loads, FirstRange.tried(aim, given.repetitions(), room));
-        course = follow(day, given);
+        // The range is what was tried in the room; the estimate has its say on how often that is done at home.
+        int rung = FirstRange.tried(aim, now.repetitions(), room);
+        range = new RangeTried(loads, rung);
+        if (!first) {
+            given = VisitDose.next(
+                    given, now, flaredSinceVisit, start.sessionsHigh(), dose -> excess(rung, dose) <= mode.limit());
+        }
+        course = follow(day);
         flaredSinceVisit = false;
-    }
-
-    /** The largest rung from this one downwards that the estimate allows; the lowest if none. */
-    private int withinLimit(int aim, HomeDose dose) {
-        int rung = aim;
-        while (estimate.isPresent() && rung > 0 && excess(rung, dose) > mode.limit()) {
-            rung--;
-        }
-        return rung;
     }
 
     private double excess(int rung, HomeDose dose) {
@@ -126,9 +132,8 @@ final class ResponseCourse implements Course {
     }
 
     private void observe(Session session) {
-        HomeDose dose = course.dose(course.sessions()
-                .get(course.indexOf(session.id()))
-                .rung());
+        HomeDose dose =
+                course.dose(course.sessions().get(course.indexOf(session.id())).rung());
         lastLogStress = Stress.log(range.peakPct(dose), dose);
         last = Optional.of(session);
         estimate.ifPresent(known -> known.session(
@@ -142,8 +147,7 @@ final class ResponseCourse implements Course {
 
     /** The morning belongs to the session of the day before, and is one more report on it. */
     private void morning(Told told) {
-        Optional<Session> yesterday =
-                last.filter(session -> session.day() == told.day() - 1 && told.day() != toldDay);
+        Optional<Session> yesterday = last.filter(session -> session.day() == told.day() - 1 && told.day() != toldDay);
         if (yesterday.isEmpty()) {
             return;
         }
@@ -156,9 +160,7 @@ final class ResponseCourse implements Course {
                 Session.NOT_TOLD,
                 Session.NOT_TOLD,
                 report.morning()));
-        boolean sinceVisit = course.sessions().stream()
-                .anyMatch(done -> done.session().id().equals(report.id()));
-        if (sinceVisit) {
+        if (course.sessions().stream().anyMatch(done -> done.session().id().equals(report.id()))) {
             course = course.with(report);
             rule(report, ToldSession.minute(told.day(), 0));
         }
@@ -166,7 +168,8 @@ final class ResponseCourse implements Course {
 
     /** Who waits until back to usual and tells that it is so goes on. */
     private void backToUsual(Told told) {
-        boolean usual = last.filter(session -> told.before() <= session.before()).isPresent();
+        boolean usual =
+                last.filter(session -> told.before() <= session.before()).isPresent();
         if (course.paused() && usual) {
             pausedUntil = told.day() + 1;
         }
@@ -214,6 +217,7 @@ final class ResponseCourse implements Course {
         }
         return new slipway.reasoning.response.course.Course(
                 moved.ladder(),
+                moved.companion(),
                 moved.sessions(),
                 changes,
                 moved.slow(),

@@ -22,7 +22,8 @@ class ResponseCourseTest {
     }
 
     private static Told told(int day, Asked asked, int rise, int settleMinutes, Set<Event> events) {
-        return new Told(day, asked.repetitions(), asked.repetitions(), 2, 2 + rise, settleMinutes, false, false, events);
+        return new Told(
+                day, asked.repetitions(), asked.repetitions(), 2, 2 + rise, settleMinutes, false, false, events);
     }
 
     @Test
@@ -67,7 +68,8 @@ class ResponseCourseTest {
         Course well = started();
         Course badly = new ResponseCourse(INTAKE, new Mode(false, true, 0.2));
         badly.visit(0, INTAKE.onsetRaiseDeg(), (rung, repetitions) -> false);
-        assertThat(badly.today(0).rung()).isLessThanOrEqualTo(Math.max(0, well.today(0).rung()));
+        assertThat(badly.today(0).rung())
+                .isLessThanOrEqualTo(Math.max(0, well.today(0).rung()));
         Course comparator = new ChangeAtVisits().admit(INTAKE);
         comparator.visit(0, INTAKE.onsetRaiseDeg(), ALL_WELL);
         Course refused = new ChangeAtVisits().admit(INTAKE);
