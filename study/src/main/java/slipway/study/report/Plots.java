@@ -14,7 +14,8 @@ final class Plots {
     private static final int TOP = 46;
     private static final int FOOT = 30;
     private static final int CURVE_HEIGHT = 300;
-    private static final List<String> DASHES = List.of("", "6 3", "2 3", "8 3 2 3", "1 2", "10 4", "4 2", "3 5", "12 3 3 3");
+    private static final List<String> DASHES =
+            List.of("", "6 3", "2 3", "8 3 2 3", "1 2", "10 4", "4 2", "3 5", "12 3 3 3");
 
     private Plots() {}
 
@@ -54,7 +55,8 @@ final class Plots {
         }
         double most = spreads.stream().mapToDouble(Spread95::high).max().orElse(1);
         double end = step * Math.ceil(most / step);
-        return intervals(id, title, labels, spreads, 0, end, step, spreads.get(0).value());
+        return intervals(
+                id, title, labels, spreads, 0, end, step, spreads.get(0).value());
     }
 
     private static String intervals(
@@ -80,7 +82,8 @@ final class Plots {
             plot.label(16, y + 4, "start", labels.get(i));
             if (Double.isFinite(spread.value())) {
                 plot.line(plot.px(spread.low()), y, plot.px(spread.high()), y, Plot.INK, 2, "");
-                boolean stands = labels.get(i).equals(StudyResults.PROGRAM) || labels.get(i).startsWith("plausible");
+                boolean stands = labels.get(i).equals(StudyResults.PROGRAM)
+                        || labels.get(i).startsWith("plausible");
                 plot.dot(plot.px(spread.value()), y, stands);
             }
         }

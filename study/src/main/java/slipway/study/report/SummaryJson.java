@@ -11,9 +11,8 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** The results as {@code summary.json}. What cannot be told, such as a ratio to nothing, is null. */
 public final class SummaryJson {
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .enable(SerializationFeature.INDENT_OUTPUT)
-            .build();
+    private static final JsonMapper MAPPER =
+            JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
 
     private SummaryJson() {}
 
@@ -61,8 +60,12 @@ public final class SummaryJson {
         all.put("flaresDifference", triple(result.paired(Measure.FLARE_DAYS).difference()));
         all.put("flaresRatio", triple(result.paired(Measure.FLARE_DAYS).ratio()));
         all.put("flaresEffectSize", result.paired(Measure.FLARE_DAYS).effectSize());
-        all.put("daysToFullRangeDifference", triple(result.paired(Measure.DAYS_TO_FULL_RANGE).difference()));
-        all.put("daysToGoalDifference", triple(result.paired(Measure.DAYS_TO_GOAL).difference()));
+        all.put(
+                "daysToFullRangeDifference",
+                triple(result.paired(Measure.DAYS_TO_FULL_RANGE).difference()));
+        all.put(
+                "daysToGoalDifference",
+                triple(result.paired(Measure.DAYS_TO_GOAL).difference()));
         all.put("goalShareDifference", triple(result.paired(Measure.GOAL).difference()));
         return all;
     }

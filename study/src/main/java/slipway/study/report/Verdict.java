@@ -6,8 +6,9 @@ import slipway.study.run.Measure;
 import slipway.study.statistics.Spread95;
 
 /**
- * Whether the aim that was set beforehand is met: over the plausible worlds fewer flares than the main comparator by the
- * share in {@code care.csv}, no later at the goal nor at the full range, and no reported sign of danger missed in any world.
+ * Whether the program may be the default (over the plausible worlds clearly fewer flares than the main comparator, not later
+ * at the goal nor at the full range by a margin, no reported sign of danger missed in any world), and whether the aim that
+ * was set beforehand is met: fewer flares by the share in {@code care.csv}, no later at the goal.
  *
  * @param flares ratio of flare days
  * @param goalLater days later at the goal
@@ -15,7 +16,9 @@ import slipway.study.statistics.Spread95;
  * @param missed over all worlds
  */
 public record Verdict(Spread95 flares, Spread95 goalLater, Spread95 rangeLater, long missed) {
-    private static final double MOST_RATIO = 1 - Settings.load("care.csv").value("aim-fewer-flares");
+    private static final Settings CARE = Settings.load("care.csv");
+    private static final double MOST_RATIO = 1 - CARE.value("aim-fewer-flares");
+    private static final double MARGIN_DAYS = CARE.value("margin-days");
 
     /** The verdict of a study. */
     public static Verdict of(StudyResults results) {
@@ -36,25 +39,41 @@ public record Verdict(Spread95 flares, Spread95 goalLater, Spread95 rangeLater, 
         return flares.value() <= MOST_RATIO;
     }
 
-    /** Whether the intervals of both delays reach down to none. */
-    public boolean noLater() {
-        return goalLater.low() <= 0 && rangeLater.low() <= 0;
+    /** Whether both delays are surely below the margin: not "not shown to be later", which a small study always is. */
+    public boolean notLaterByMargin() {
+        return goalLater.high() <= MARGIN_DAYS && rangeLater.high() <= MARGIN_DAYS;
+    }
+
+    /** Whether flares are surely fewer. */
+    public boolean clearlyFewerFlares() {
+        return flares.high() < 1;
+    }
+
+    /** Whether the program may be the default: fewer flares for sure, not later by the margin, no sign of danger missed. */
+    public boolean mayBeDefault() {
+        return clearlyFewerFlares() && notLaterByMargin() && missed == 0;
+    }
+
+    /** Whether the goal is not reached later by the estimate itself. */
+    public boolean noSlower() {
+        return goalLater.value() <= 0;
     }
 
     /** Whether all parts of the aim are met. */
     public boolean met() {
-        return fewerFlares() && noLater() && missed == 0;
+        return fewerFlares() && noSlower() && missed == 0;
     }
 
     /** In words, with the numbers. */
     public String words() {
         return String.format(
                 Locale.ROOT,
-                "Aim %s: flare days %.2f times those of the main comparator (95 %% interval %.2f to %.2f; at most %.2f was"
-                        + " the aim: %s); at the goal %+.2f days later (%+.2f to %+.2f) and at the full range %+.2f (%+.2f to"
-                        + " %+.2f; no later was the aim: %s);"
-                        + " %d reported signs of danger missed in all worlds (none was the aim: %s).",
-                met() ? "met" : "missed",
+                "May be the default: %s. Aim %s. Flare days %.2f times those of the main comparator (95 %% interval %.2f to"
+                        + " %.2f; the aim was at most %.2f: %s); at the goal %+.2f days later (%+.2f to %+.2f; the aim was no"
+                        + " later: %s) and at the full range %+.2f (%+.2f to %+.2f); the upper ends must be at most %.1f days:"
+                        + " %s; %d reported signs of danger missed in all worlds (must be none: %s).",
+                mayBeDefault() ? "yes" : "no",
+                word(met()),
                 flares.value(),
                 flares.low(),
                 flares.high(),
@@ -63,10 +82,12 @@ public record Verdict(Spread95 flares, Spread95 goalLater, Spread95 rangeLater, 
                 goalLater.value(),
                 goalLater.low(),
                 goalLater.high(),
+                word(noSlower()),
                 rangeLater.value(),
                 rangeLater.low(),
                 rangeLater.high(),
-                word(noLater()),
+                MARGIN_DAYS,
+                word(notLaterByMargin()),
                 missed,
                 word(missed == 0));
     }

@@ -28,7 +28,8 @@ class ReportTest {
         StudyResults results = StudyResults.of(STATE);
         JsonNode root = new JsonMapper().readTree(SummaryJson.of(results));
         int worlds = PLAN.worlds().size() + 1;
-        assertThat(root.path("results").size()).isEqualTo(worlds * PLAN.policies().size());
+        assertThat(root.path("results").size())
+                .isEqualTo(worlds * PLAN.policies().size());
         JsonNode first = root.path("results").get(0);
         Result visits = results.get("visits", PLAN.worlds().get(0).id());
         assertThat(first.path("policy").asString()).isEqualTo("visits");
@@ -45,8 +46,9 @@ class ReportTest {
         StudyResults results = StudyResults.of(STATE);
         double mean = PLAN.worlds().stream()
                 .filter(world -> world.plausible())
-                .mapToDouble(world ->
-                        results.get("program", world.id()).mean(Measure.FLARE_DAYS).value())
+                .mapToDouble(world -> results.get("program", world.id())
+                        .mean(Measure.FLARE_DAYS)
+                        .value())
                 .average()
                 .orElseThrow();
         assertThat(results.get("program", StudyResults.ALL_PLAUSIBLE)
@@ -60,10 +62,8 @@ class ReportTest {
         String csv = StudyCsv.of(StudyResults.of(STATE));
         long lines = csv.lines().count();
         assertThat(lines)
-                .isEqualTo(1L
-                        + (long) (PLAN.worlds().size() + 1)
-                                * PLAN.policies().size()
-                                * Measure.values().length);
+                .isEqualTo(
+                        1L + (long) (PLAN.worlds().size() + 1) * PLAN.policies().size() * Measure.values().length);
         assertThat(csv.lines().allMatch(line -> line.split(",", -1).length == 14))
                 .isTrue();
     }
