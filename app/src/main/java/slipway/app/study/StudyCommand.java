@@ -103,13 +103,19 @@ public final class StudyCommand implements Callable<Integer> {
         try {
             return new StudyPlan(people, days, seed, Version.NUMBER);
         } catch (IllegalArgumentException e) {
-            throw new BadInputException(e.getMessage());
+            throw new BadInputException("slipway: " + e.getMessage());
         }
+    }
+
+    /** Where a newer Java answers for a file as for a terminal, the one line is rewritten there too: ugly, no more. */
+    @SuppressWarnings("SystemConsoleNull")
+    private static boolean terminal() {
+        return System.console() != null;
     }
 
     private void run(StudyState state, SavedState saved) {
         var simulation = new Simulation(LoadTables.compute());
-        var progress = new Progress(spec.commandLine().getErr(), System.console() != null, state.doneBatches());
+        var progress = new Progress(spec.commandLine().getErr(), terminal(), state.doneBatches());
         new StudyRun(simulation).run(state, threads, () -> cancelled, () -> {
             progress.tell(state);
             if (System.nanoTime() - lastSaved > SAVE_NANOS) {

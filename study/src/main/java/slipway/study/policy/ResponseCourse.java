@@ -137,7 +137,7 @@ final class ResponseCourse implements Course {
         lastLogStress = Stress.log(range.peakPct(dose), dose);
         last = Optional.of(session);
         estimate.ifPresent(known -> known.session(
-                session.day(),
+                (double) session.day(),
                 lastLogStress,
                 session.before(),
                 session.rise(),
