@@ -27,6 +27,7 @@ class ArchitectureTest {
             "slipway.store.",
             "slipway.exchange.",
             "slipway.documents.",
+            "slipway.study.",
             "slipway.web.");
 
     @ArchTest
