@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -45,7 +47,7 @@ public final class StudyCommand implements Callable<Integer> {
     /** As a shell has it for a command that was interrupted. */
     private static final int INTERRUPTED = 130;
 
-    private static final long PATIENCE_MILLIS = 60_000;
+    private static final long PATIENCE_SECONDS = 60;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -70,7 +72,7 @@ public final class StudyCommand implements Callable<Integer> {
     private int threads = Runtime.getRuntime().availableProcessors();
 
     private volatile boolean cancelled;
-    private volatile boolean ended;
+    private final CountDownLatch ended = new CountDownLatch(1);
     private long lastSaved = System.nanoTime();
 
     @Override
@@ -91,7 +93,7 @@ public final class StudyCommand implements Callable<Integer> {
             saved.remove();
             return ExitStatus.OK;
         } finally {
-            ended = true;
+            ended.countDown();
             removeHook(stopper);
         }
     }
@@ -130,13 +132,14 @@ public final class StudyCommand implements Callable<Integer> {
     private Thread stopper() {
         return new Thread(() -> {
             cancelled = true;
-            long until = System.currentTimeMillis() + PATIENCE_MILLIS;
-            while (!ended && System.currentTimeMillis() < until) {
-                try {
-                    Thread.sleep(20);
-                } catch (InterruptedException e) {
-                    return;
+            try {
+                if (!ended.await(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+                    spec.commandLine()
+                            .getErr()
+                            .println("slipway: the study did not stop in time; what it saved last stays");
                 }
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
             }
         });
     }
