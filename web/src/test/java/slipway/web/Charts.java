@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import slipway.care.record.Act;
 import slipway.care.record.Role;
 import slipway.care.record.access.StaffAccount;
+import slipway.care.record.caseload.TodayRow;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.content.Section;
 import slipway.care.record.person.PersonDetails;
@@ -35,20 +36,33 @@ public final class Charts {
 
     /** What is recorded in a section now. */
     public static ObjectNode content(TestServer server, String episodeId, Section section) {
+        return open(server, episodeId).section(section).content();
+    }
+
+    /** The episode of a person of the demo whose name begins so. */
+    public static String demoEpisode(TestServer server, String name) {
+        return server.records().caseload().today(200, therapist(server)).stream()
+                .filter(row -> row.name().startsWith(name))
+                .map(TodayRow::episodeId)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** An episode opened by the demo therapist. */
+    public static Chart open(TestServer server, String episodeId) {
         return server.records()
                 .charts()
                 .open(episodeId, therapist(server))
                 .chartIfOpen()
-                .orElseThrow()
-                .section(section)
-                .content();
+                .orElseThrow();
     }
 
     public static ObjectNode json(String text) {
         return (ObjectNode) JsonMapper.shared().readTree(text);
     }
 
-    private static PersonDetails details(String name) {
+    /** A name and nothing else. */
+    public static PersonDetails details(String name) {
         return new PersonDetails(
                 name,
                 Optional.empty(),

@@ -3,7 +3,6 @@ package slipway.web.patient;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -12,13 +11,9 @@ import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import slipway.care.record.Act;
-import slipway.care.record.Role;
-import slipway.care.record.access.StaffAccount;
-import slipway.care.record.caseload.TodayRow;
-import slipway.care.record.chart.Chart;
 import slipway.exercises.exercise.Language;
 import slipway.exercises.readability.ReadingLevel;
+import slipway.web.Charts;
 import slipway.web.TestServer;
 import slipway.web.TestServer.Visitor;
 
@@ -26,24 +21,6 @@ class PatientPagesTest {
     private static final TestServer SERVER = TestServer.shared();
 
     private final Visitor therapist = SERVER.signedIn("therapist");
-
-    private static Act act() {
-        StaffAccount account =
-                SERVER.records().staff().credentials("therapist").orElseThrow().account();
-        return new Act(account.id(), Role.THERAPIST, account.clinicId(), Instant.now());
-    }
-
-    private static String episode(String name) {
-        return SERVER.records().caseload().today(100, act()).stream()
-                .filter(row -> row.name().startsWith(name))
-                .map(TodayRow::episodeId)
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static Chart chart(String id) {
-        return SERVER.records().charts().open(id, act()).chartIfOpen().orElseThrow();
-    }
 
     /** The path of a new code. */
     private String code(String episodeId) {
@@ -73,9 +50,9 @@ class PatientPagesTest {
 
     @Test
     void fromTheCodeToTheAnswerAndSentTwiceItCountsOnce() {
-        String id = episode("Alma");
+        String id = Charts.demoEpisode(SERVER, "Alma");
         Visitor person = opened(code(id));
-        int before = chart(id).checkIns().list().size();
+        int before = Charts.open(SERVER, id).checkIns().list().size();
         String[] report = report(
                 UUID.randomUUID().toString(),
                 exercise(person),
@@ -93,34 +70,34 @@ class PatientPagesTest {
         assertThat(answer.statusCode()).isEqualTo(200);
         assertThat(answer.body()).contains("Your answer");
         assertThat(person.post("/home/report", report).statusCode()).isEqualTo(200);
-        assertThat(chart(id).checkIns().list()).hasSize(before + 1);
+        assertThat(Charts.open(SERVER, id).checkIns().list()).hasSize(before + 1);
     }
 
     @Test
     void anEmergencySignGetsTheNumberRaisesAnAlertAndLocksTheGuide() {
-        String id = episode("Rosario");
+        String id = Charts.demoEpisode(SERVER, "Rosario");
         Visitor person = opened(code(id));
         HttpResponse<String> answer =
                 person.post("/home/report", report(UUID.randomUUID().toString(), exercise(person), "emergency", "yes"));
         assertThat(answer.body()).contains("tel:911").contains("lang=\"es\"");
-        assertThat(chart(id).checkIns().alerts()).isNotEmpty();
+        assertThat(Charts.open(SERVER, id).checkIns().alerts()).isNotEmpty();
         assertThat(person.get("/home").body()).contains("en pausa").doesNotContain("guide.html");
         assertThat(TestServer.location(person.get("/home/guide.html"))).isEqualTo("/home");
     }
 
     @Test
     void aSignWinsOverNoneOfTheseAndOneReleaseDoesNotFreeAnotherAlert() {
-        String id = episode("Tomas");
+        String id = Charts.demoEpisode(SERVER, "Tomas");
         String code = code(release(id));
         Visitor person = opened(code);
         String exercise = exercise(person);
         person.post("/home/report", report(UUID.randomUUID().toString(), exercise, "weak", "yes", "none", "yes"));
         person.post("/home/report", report(UUID.randomUUID().toString(), exercise, "numb", "yes"));
-        assertThat(chart(id).checkIns().alerts()).hasSize(2);
-        String first = chart(id).checkIns().alerts().get(0).id();
+        assertThat(Charts.open(SERVER, id).checkIns().alerts()).hasSize(2);
+        String first = Charts.open(SERVER, id).checkIns().alerts().get(0).id();
         therapist.post("/episodes/" + id + "/alerts/" + first, "done", "seen, all well", "goOn", "yes");
         assertThat(person.get("/home").body()).contains("on hold");
-        String second = chart(id).checkIns().alerts().get(1).id();
+        String second = Charts.open(SERVER, id).checkIns().alerts().get(1).id();
         therapist.post("/episodes/" + id + "/alerts/" + second, "done", "seen, all well", "goOn", "yes");
         assertThat(person.get("/home").body()).doesNotContain("on hold");
     }
@@ -150,9 +127,9 @@ class PatientPagesTest {
 
     @Test
     void changedAnswersSentWithTheOldIdAreAReportOfTheirOwn() {
-        String id = episode("Alma");
+        String id = Charts.demoEpisode(SERVER, "Alma");
         Visitor person = opened(code(id));
-        int before = chart(id).checkIns().list().size();
+        int before = Charts.open(SERVER, id).checkIns().list().size();
         String reportId = UUID.randomUUID().toString();
         String exercise = exercise(person);
         person.post(
@@ -176,24 +153,24 @@ class PatientPagesTest {
                         "none",
                         "yes"));
         assertThat(changed.statusCode()).isEqualTo(200);
-        assertThat(chart(id).checkIns().list()).hasSize(before + 2);
+        assertThat(Charts.open(SERVER, id).checkIns().list()).hasSize(before + 2);
     }
 
     @Test
     void whatIsMissingIsSaidAndNothingIsKept() {
-        String id = episode("Alma");
+        String id = Charts.demoEpisode(SERVER, "Alma");
         Visitor person = opened(code(id));
-        int before = chart(id).checkIns().list().size();
+        int before = Charts.open(SERVER, id).checkIns().list().size();
         HttpResponse<String> answer =
                 person.post("/home/report", report(UUID.randomUUID().toString(), exercise(person), "worst", "11"));
         assertThat(answer.statusCode()).isEqualTo(422);
         assertThat(answer.body()).contains("None of these").contains("how strong it was before");
-        assertThat(chart(id).checkIns().list()).hasSize(before);
+        assertThat(Charts.open(SERVER, id).checkIns().list()).hasSize(before);
     }
 
     @Test
     void anUnknownAndARevokedCodeGetTheSameAnswerAndEndASession() {
-        String id = episode("Alma");
+        String id = Charts.demoEpisode(SERVER, "Alma");
         String code = code(id);
         Visitor person = opened(code);
         String page = therapist.get("/episodes/" + id + "/follow").body();
@@ -207,9 +184,10 @@ class PatientPagesTest {
 
     @Test
     void aCodeOpensNothingOfTheStaffAndNoOtherPerson() {
-        Visitor person = opened(code(episode("Alma")));
+        Visitor person = opened(code(Charts.demoEpisode(SERVER, "Alma")));
         assertThat(person.get("/today").statusCode()).isEqualTo(403);
-        assertThat(person.get("/episodes/" + episode("Bjarne") + "/plan").statusCode())
+        assertThat(person.get("/episodes/" + Charts.demoEpisode(SERVER, "Bjarne") + "/plan")
+                        .statusCode())
                 .isEqualTo(403);
         assertThat(therapist.get("/home").statusCode()).isEqualTo(403);
     }

@@ -7,20 +7,16 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.time.Instant;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import slipway.care.record.Act;
 import slipway.care.record.Role;
-import slipway.care.record.access.StaffAccount;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.person.Person;
-import slipway.care.record.person.PersonDetails;
-import slipway.exercises.exercise.Language;
 import slipway.mechanics.body.Side;
+import slipway.web.Charts;
 import slipway.web.TestServer;
 import slipway.web.TestServer.Visitor;
 
@@ -72,7 +68,8 @@ class BadInputTest {
         String page = therapist.get(TestServer.location(added)).body();
         assertThat(page).doesNotContain("<script>alert").doesNotContain("49 ");
         String id = TestServer.location(added).replaceAll(".*/", "");
-        Person kept = SERVER.records().people().find(id, staff()).orElseThrow();
+        Person kept =
+                SERVER.records().people().find(id, Charts.therapist(SERVER)).orElseThrow();
         assertThat(kept.details().name()).isEqualTo(name);
     }
 
@@ -87,7 +84,7 @@ class BadInputTest {
     void unknownIdsAndThoseOfAnotherClinicGetTheSameAnswer() {
         var foreign = new Act("test", Role.PROGRAM, UUID.randomUUID().toString(), Instant.now());
         SERVER.records().clinics().add("Elsewhere", "therapy", "", "112", false, foreign);
-        Person person = SERVER.records().people().add(details("Foreign Person"), foreign);
+        Person person = SERVER.records().people().add(Charts.details("Foreign Person"), foreign);
         Chart chart = SERVER.records().charts().begin(person.id(), Side.LEFT, "test", Map.of(), foreign);
         String episode = chart.episode().id();
         for (String path :
@@ -107,8 +104,10 @@ class BadInputTest {
 
     @Test
     void theSecondOfTwoEditorsIsToldAndLosesNothing() {
-        Person person = SERVER.records().people().add(details("Twice Edited"), staff());
-        Chart chart = SERVER.records().charts().begin(person.id(), Side.LEFT, staff().userId(), Map.of(), staff());
+        Person person = SERVER.records().people().add(Charts.details("Twice Edited"), Charts.therapist(SERVER));
+        Chart chart = SERVER.records()
+                .charts()
+                .begin(person.id(), Side.LEFT, Charts.therapist(SERVER).userId(), Map.of(), Charts.therapist(SERVER));
         String path = "/episodes/" + chart.episode().id() + "/sections/history";
         assertThat(therapist
                         .post(path, "version", "0", "history.onset", "first story")
@@ -136,24 +135,5 @@ class BadInputTest {
         HttpResponse<String> answer =
                 therapist.post("/episodes/none/sections/history", "version", "one", "history.onset", "x");
         assertThat(answer.statusCode()).isEqualTo(400);
-    }
-
-    private static Act staff() {
-        StaffAccount account =
-                SERVER.records().staff().credentials("therapist").orElseThrow().account();
-        return new Act(account.id(), Role.THERAPIST, account.clinicId(), Instant.now());
-    }
-
-    private static PersonDetails details(String name) {
-        return new PersonDetails(
-                name,
-                Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Language.EN,
-                Optional.empty(),
-                Optional.empty(),
-                true);
     }
 }

@@ -7,15 +7,8 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
-import slipway.care.record.Act;
-import slipway.care.record.Role;
-import slipway.care.record.access.StaffAccount;
-import slipway.care.record.person.PersonDetails;
-import slipway.exercises.exercise.Language;
-import slipway.mechanics.body.Side;
+import slipway.web.Charts;
 import slipway.web.TestServer;
 import slipway.web.TestServer.Visitor;
 
@@ -23,7 +16,8 @@ class MeasurePageTest {
     private static final TestServer SERVER = TestServer.shared();
 
     private final Visitor therapist = SERVER.signedIn("therapist");
-    private final String episode = "/episodes/" + newEpisode();
+    private final String episode = "/episodes/"
+            + Charts.begin(SERVER, "Measured Person", Map.of()).episode().id();
     private final LocalDate today = LocalDate.ofInstant(Instant.now(), ZoneId.systemDefault());
 
     @Test
@@ -128,27 +122,5 @@ class MeasurePageTest {
         HttpResponse<String> answer =
                 therapist.post(episode + "/scores", "measure", measure, "day", day.toString(), "total", total);
         assertThat(answer.statusCode()).isEqualTo(302);
-    }
-
-    private static String newEpisode() {
-        StaffAccount account =
-                SERVER.records().staff().credentials("therapist").orElseThrow().account();
-        var act = new Act(account.id(), Role.THERAPIST, account.clinicId(), Instant.now());
-        var details = new PersonDetails(
-                "Measured Person",
-                Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Language.EN,
-                Optional.empty(),
-                Optional.empty(),
-                true);
-        String personId = SERVER.records().people().add(details, act).id();
-        return SERVER.records()
-                .charts()
-                .begin(personId, Side.LEFT, account.id(), Map.of(), act)
-                .episode()
-                .id();
     }
 }
