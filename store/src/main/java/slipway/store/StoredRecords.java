@@ -1,6 +1,7 @@
 package slipway.store;
 
 import slipway.care.record.Records;
+import slipway.care.record.access.ApiTokens;
 import slipway.care.record.access.Clinics;
 import slipway.care.record.access.Links;
 import slipway.care.record.access.Passkeys;
@@ -11,6 +12,7 @@ import slipway.care.record.draft.Drafts;
 import slipway.care.record.follow.Alerts;
 import slipway.care.record.person.People;
 import slipway.care.record.trail.Trail;
+import slipway.store.access.ApiTokenStore;
 import slipway.store.access.ClinicStore;
 import slipway.store.access.LinkStore;
 import slipway.store.access.PasskeyStore;
@@ -37,6 +39,7 @@ record StoredRecords(
         Passkeys passkeys,
         Clinics clinics,
         Links links,
+        ApiTokens tokens,
         Trail trail)
         implements Records {
     StoredRecords(Db db) {
@@ -54,6 +57,7 @@ record StoredRecords(
                 new PasskeyStore(db, trail),
                 new ClinicStore(db, trail),
                 new LinkStore(db, trail, ids, scopes),
+                new ApiTokenStore(db, trail),
                 new TrailStore(db, trail));
     }
 }

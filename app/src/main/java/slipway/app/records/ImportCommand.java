@@ -23,9 +23,8 @@ import slipway.care.record.Act;
 import slipway.care.record.Role;
 import slipway.care.record.access.Clinic;
 import slipway.care.record.access.StaffAccount;
+import slipway.care.record.assembly.CaseImport;
 import slipway.care.record.assembly.CaseSplit;
-import slipway.care.record.trail.Action;
-import slipway.care.record.trail.Chain;
 import slipway.exercises.yaml.MistakesException;
 import slipway.store.Store;
 
@@ -139,13 +138,6 @@ public final class ImportCommand implements Callable<Integer> {
 
     private static String put(Store store, Clinic clinic, String inCharge, CaseSplit read) {
         Act act = RecordsPlace.act("import", clinic.id());
-        String personId = store.records().people().add(read.person(), act).id();
-        String episodeId = store.records()
-                .charts()
-                .begin(personId, read.side(), inCharge, read.sections(), act)
-                .episode()
-                .id();
-        store.records().trail().note(Chain.ofPerson(personId), Action.IMPORT, "episode", episodeId, act);
-        return episodeId;
+        return CaseImport.put(store.records(), read, inCharge, act).episode().id();
     }
 }

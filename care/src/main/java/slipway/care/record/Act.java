@@ -11,8 +11,9 @@ import java.time.temporal.ChronoUnit;
  *     {@code import}
  * @param clinicId the clinic in whose name
  * @param at to the microsecond, which is what both databases keep; finer parts are dropped
+ * @param tokenId the token by which another program acts in the name of the user; empty text if none
  */
-public record Act(String userId, Role role, String clinicId, Instant at) {
+public record Act(String userId, Role role, String clinicId, Instant at, String tokenId) {
     public Act {
         if (userId.isBlank() || clinicId.isBlank()) {
             throw new IllegalArgumentException("an act needs a user and a clinic");
@@ -20,8 +21,18 @@ public record Act(String userId, Role role, String clinicId, Instant at) {
         at = at.truncatedTo(ChronoUnit.MICROS);
     }
 
+    /** Done by the user, without another program between. */
+    public Act(String userId, Role role, String clinicId, Instant at) {
+        this(userId, role, clinicId, at, "");
+    }
+
     /** The same at another time. */
     public Act at(Instant other) {
-        return new Act(userId, role, clinicId, other);
+        return new Act(userId, role, clinicId, other, tokenId);
+    }
+
+    /** Who it is in the trail: the user, and the token if another program acted. */
+    public String who() {
+        return tokenId.isEmpty() ? userId : userId + "/" + tokenId;
     }
 }

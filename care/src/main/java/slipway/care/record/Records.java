@@ -1,5 +1,6 @@
 package slipway.care.record;
 
+import slipway.care.record.access.ApiTokens;
 import slipway.care.record.access.Clinics;
 import slipway.care.record.access.Links;
 import slipway.care.record.access.Passkeys;
@@ -33,6 +34,8 @@ public interface Records {
     Clinics clinics();
 
     Links links();
+
+    ApiTokens tokens();
 
     Trail trail();
 }

@@ -76,6 +76,11 @@ final class ChartStore implements Chart {
     }
 
     @Override
+    public Saving<Map<Section, SectionRecord>> saveAll(Map<Section, Long> versions, Map<Section, ObjectNode> contents) {
+        return sections.saveAll(versions, contents, episode());
+    }
+
+    @Override
     public Saving<Episode> change(long version, Side side, String therapistId, EpisodeState state) {
         return writer.write(tx -> {
             Episode before = EpisodeRows.find(tx, writer.episodeId())

@@ -70,6 +70,23 @@ final class Sections {
                 : writer.write(tx -> save(tx, section, version, checked));
     }
 
+    /** All or none: the versions of all sections that were read are looked at before the first is written. */
+    Saving<Map<Section, SectionRecord>> saveAll(
+            Map<Section, Long> versions, Map<Section, ObjectNode> contents, Episode episode) {
+        contents.forEach(SectionRecord::checked);
+        boolean fresh = writer.write(tx -> {
+            boolean same = versions.entrySet().stream()
+                    .allMatch(read -> newest(tx, writer, read.getKey(), episode).version() == read.getValue());
+            if (same) {
+                contents.forEach((section, content) -> save(tx, section, versions.getOrDefault(section, 0L), content)
+                        .orThrow());
+            }
+            return same;
+        });
+        Map<Section, SectionRecord> now = newest(episode);
+        return fresh ? new Saving.Saved<>(now) : new Saving.Stale<>(now);
+    }
+
     private Saving<SectionRecord> save(DSLContext tx, Section section, long version, ObjectNode content) {
         Episode episode = EpisodeRows.find(tx, writer.episodeId()).orElseThrow();
         SectionRecord before = newest(tx, writer, section, episode);

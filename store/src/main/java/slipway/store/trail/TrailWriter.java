@@ -81,7 +81,7 @@ public final class TrailWriter {
                 chain,
                 seq,
                 act.at(),
-                act.userId(),
+                act.who(),
                 act.role().name(),
                 note.action(),
                 note.entity(),
@@ -133,7 +133,7 @@ public final class TrailWriter {
             if (!notedLately(tx, personId, act)) {
                 tx.insertInto(TrailReadingTable.TRAIL_READING)
                         .set(TrailReadingTable.PERSON_ID, personId)
-                        .set(TrailReadingTable.USER_ID, act.userId())
+                        .set(TrailReadingTable.USER_ID, act.who())
                         .set(TrailReadingTable.NOTED_AT, act.at())
                         .onConflict(TrailReadingTable.PERSON_ID, TrailReadingTable.USER_ID)
                         .doUpdate()
@@ -150,7 +150,7 @@ public final class TrailWriter {
                 .from(TrailReadingTable.TRAIL_READING)
                 .where(
                         TrailReadingTable.PERSON_ID.eq(personId),
-                        TrailReadingTable.USER_ID.eq(act.userId()),
+                        TrailReadingTable.USER_ID.eq(act.who()),
                         TrailReadingTable.NOTED_AT.gt(act.at().minus(READING))));
     }
 }

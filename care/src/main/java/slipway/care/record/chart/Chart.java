@@ -40,6 +40,14 @@ public interface Chart {
      */
     Saving<SectionRecord> save(Section section, long version, ObjectNode content);
 
+    /**
+     * Writes several sections in one transaction: all of them, or none if one of the versions is stale.
+     *
+     * @param versions of <em>all</em> sections that were read, also of those that stay
+     * @return all sections as they stand
+     */
+    Saving<Map<Section, SectionRecord>> saveAll(Map<Section, Long> versions, Map<Section, ObjectNode> contents);
+
     /** Changes side, therapist or state of the episode. */
     Saving<Episode> change(long version, Side side, String therapistId, EpisodeState state);
 

@@ -7,7 +7,7 @@ import java.time.Instant;
  *
  * @param seq 1, 2, ... within the chain
  * @param at to the microsecond
- * @param who see {@link slipway.care.record.Act#userId()}
+ * @param who see {@link slipway.care.record.Act#who()}
  * @param role name of the role
  * @param entity kind of the record, for example {@code section/tolerance}
  * @param entityId its id
