@@ -17,6 +17,7 @@ import slipway.store.db.Migrations;
 import slipway.store.db.OwnFile;
 import slipway.store.db.Pools;
 import slipway.store.db.StoreFailure;
+import slipway.store.session.ServerKeys;
 import slipway.store.session.SessionStore;
 
 /** The open database of a clinic. */
@@ -30,6 +31,7 @@ public final class Store implements AutoCloseable {
     private final Pools pools;
     private final Records records;
     private final SessionStore sessions;
+    private final ServerKeys keys;
     private final Backups backups;
 
     private Store(Pools pools, SQLDialect dialect) {
@@ -37,6 +39,7 @@ public final class Store implements AutoCloseable {
         this.pools = pools;
         this.records = new StoredRecords(db);
         this.sessions = new SessionStore(db);
+        this.keys = new ServerKeys(db);
         this.backups = new Backups(pools, dialect, db);
     }
 
@@ -101,6 +104,11 @@ public final class Store implements AutoCloseable {
     /** Web sessions of staff. */
     public SessionStore sessions() {
         return sessions;
+    }
+
+    /** Secrets with which the program signs what it hands out. */
+    public ServerKeys keys() {
+        return keys;
     }
 
     /** Backups, and how old the last one is. */

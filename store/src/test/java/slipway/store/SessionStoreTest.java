@@ -39,4 +39,16 @@ class SessionStoreTest {
             assertThat(world.database.holds("secret-id")).isFalse();
         }
     }
+
+    @ParameterizedTest
+    @EnumSource
+    void aKeyIsMadeOnceAndIsTheSameForEveryServer(Databases kind) {
+        try (var world = new World(kind)) {
+            byte[] key = world.store.keys().get("test", World.NOON);
+            assertThat(key).hasSize(32);
+            assertThat(world.store.keys().get("test", World.NOON.plusSeconds(9)))
+                    .isEqualTo(key);
+            assertThat(world.store.keys().get("other", World.NOON)).isNotEqualTo(key);
+        }
+    }
 }

@@ -46,6 +46,7 @@ public final class WebServer implements AutoCloseable {
             beans.registerSingleton("webOptions", options);
             beans.registerSingleton("records", store.records());
             beans.registerSingleton("sessionStore", store.sessions());
+            beans.registerSingleton("serverKeys", store.keys());
             beans.registerSingleton("clock", clock);
         });
         return new WebServer(application.run());

@@ -36,12 +36,13 @@ final class Snapshot {
         dropSessions(file);
     }
 
-    /** Whoever was signed in then is not when it comes back. */
+    /** Whoever was signed in then is not when it comes back, and nobody can sign with what lay in a backup. */
     private static void dropSessions(Path file) throws SQLException {
         try (Connection connection = SqliteFiles.open(file);
                 var statement = connection.createStatement()) {
             statement.execute("pragma secure_delete = on");
             statement.execute("delete from staff_session");
+            statement.execute("delete from server_key");
         }
     }
 }
