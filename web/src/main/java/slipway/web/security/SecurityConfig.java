@@ -5,18 +5,23 @@ import java.util.List;
 import java.util.Set;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpMethod;
 import org.springframework.security.authentication.AuthenticationManager;
 import org.springframework.security.authentication.ProviderNotFoundException;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer.FrameOptionsConfig;
+import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
 import org.springframework.security.web.context.SecurityContextRepository;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
 import slipway.web.WebOptions;
+import slipway.web.door.PatientCookie;
+import slipway.web.door.PatientForms;
 
 /** The rules of every request: the table of routes, the headers, the answers to whoever may not. */
 @Configuration
@@ -28,9 +33,40 @@ class SecurityConfig {
             + "img-src 'self' data:; font-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; "
             + "media-src 'self'; form-action 'self'; frame-src 'self'; frame-ancestors 'self'; base-uri 'none'";
 
+    /** The pages of the person at home: known by their cookie, without a session, so that none of staff is touched. */
     @Bean
+    @Order(1)
+    SecurityFilterChain patientRoutes(
+            HttpSecurity http, PatientCookie cookie, PatientForms forms, PatientRefusals refusals, WebOptions options) {
+        var paths = PathPatternRequestMatcher.withDefaults();
+        http.securityMatchers(matchers -> matchers.requestMatchers(
+                paths.matcher("/p"), paths.matcher("/p/**"), paths.matcher("/home"), paths.matcher("/home/**")));
+        table(http);
+        http.sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+                .requestCache(cache -> cache.disable())
+                .addFilterBefore(new PatientFilter(cookie), AuthorizationFilter.class)
+                // Opening a code is no use of a cookie: its form needs no proof, and its page checks where it comes
+                // from.
+                .csrf(csrf -> csrf.csrfTokenRepository(forms)
+                        .ignoringRequestMatchers(paths.matcher(HttpMethod.POST, "/p/{token}")))
+                .exceptionHandling(
+                        answers -> answers.authenticationEntryPoint(refusals).accessDeniedHandler(refusals));
+        return finish(http, options);
+    }
+
+    @Bean
+    @Order(2)
     SecurityFilterChain routes(
             HttpSecurity http, SecurityContextRepository contexts, Refusals refusals, WebOptions options) {
+        table(http);
+        http.securityContext(context -> context.securityContextRepository(contexts));
+        http.exceptionHandling(answers -> answers.authenticationEntryPoint(
+                        (request, response, refused) -> response.sendRedirect("/sign-in"))
+                .accessDeniedHandler(refusals));
+        return finish(http, options);
+    }
+
+    private static void table(HttpSecurity http) {
         http.authorizeHttpRequests(rules -> {
             var paths = PathPatternRequestMatcher.withDefaults();
             for (Route route : Routes.list()) {
@@ -43,11 +79,9 @@ class SecurityConfig {
             }
             rules.anyRequest().denyAll();
         });
-        http.securityContext(context -> context.securityContextRepository(contexts));
-        http.exceptionHandling(answers -> answers.authenticationEntryPoint((request, response, refused) ->
-                        // Whoever came by a code has no password to sign in with.
-                        response.sendRedirect(request.getRequestURI().startsWith("/home") ? "/p" : "/sign-in"))
-                .accessDeniedHandler(refusals));
+    }
+
+    private static SecurityFilterChain finish(HttpSecurity http, WebOptions options) {
         http.formLogin(form -> form.disable())
                 .httpBasic(basic -> basic.disable())
                 .logout(logout -> logout.disable())

@@ -35,6 +35,11 @@ public class Pages {
         return page(request, Optional.empty(), title);
     }
 
+    /** The frame of a page of somebody who is not of the staff: no session is made, read or kept awake by it. */
+    public Page pageApart(HttpServletRequest request, String title) {
+        return page(request, Optional.empty(), title, Optional.empty(), 0, Optional.empty());
+    }
+
     /** Version of the program, for stamps of results. */
     public static String version() {
         return Assets.PROGRAM;
@@ -46,17 +51,27 @@ public class Pages {
     }
 
     private Page page(HttpServletRequest request, Optional<Area> area, String title) {
+        return page(request, area, title, findStaff(), idleMinutes(request), Notices.take(request));
+    }
+
+    private Page page(
+            HttpServletRequest request,
+            Optional<Area> area,
+            String title,
+            Optional<StaffUser> staff,
+            int idleMinutes,
+            Optional<String> notice) {
         @Nullable CsrfToken csrf = (CsrfToken) request.getAttribute(CsrfToken.class.getName());
         return new Page(
                 title,
                 area,
-                findStaff(),
+                staff,
                 csrf == null ? "_csrf" : csrf.getParameterName(),
                 csrf == null ? "" : csrf.getToken(),
                 options.demo(),
                 Assets.PROGRAM,
-                idleMinutes(request),
-                Notices.take(request),
+                idleMinutes,
+                notice,
                 WORDS);
     }
 

@@ -3,19 +3,24 @@ package slipway.web.patient;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.Properties;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import slipway.care.record.access.LinkPurpose;
 import slipway.exercises.exercise.Language;
 import slipway.exercises.readability.ReadingLevel;
 import slipway.web.Charts;
 import slipway.web.TestServer;
 import slipway.web.TestServer.Visitor;
+import slipway.web.episode.Cases;
 
 class PatientPagesTest {
     private static final TestServer SERVER = TestServer.shared();
@@ -185,11 +190,90 @@ class PatientPagesTest {
     @Test
     void aCodeOpensNothingOfTheStaffAndNoOtherPerson() {
         Visitor person = opened(code(Charts.demoEpisode(SERVER, "Alma")));
-        assertThat(person.get("/today").statusCode()).isEqualTo(403);
-        assertThat(person.get("/episodes/" + Charts.demoEpisode(SERVER, "Bjarne") + "/plan")
-                        .statusCode())
-                .isEqualTo(403);
-        assertThat(therapist.get("/home").statusCode()).isEqualTo(403);
+        assertThat(TestServer.location(person.get("/today"))).isEqualTo("/sign-in");
+        assertThat(TestServer.location(person.get("/episodes/" + Charts.demoEpisode(SERVER, "Bjarne") + "/plan")))
+                .isEqualTo("/sign-in");
+        assertThat(TestServer.location(therapist.get("/home"))).isEqualTo("/p");
+    }
+
+    @Test
+    void aCodeOpenedBesideASignInLeavesItAloneAndTheOtherWayRound() {
+        Visitor both = SERVER.signedIn("therapist");
+        String code = code(Charts.demoEpisode(SERVER, "Alma"));
+        both.get(code);
+        assertThat(TestServer.location(both.post(code))).isEqualTo("/home");
+        assertThat(both.get("/home").statusCode()).isEqualTo(200);
+        assertThat(both.get("/today").statusCode()).isEqualTo(200);
+        both.get("/account");
+        both.post("/sign-out");
+        assertThat(TestServer.location(both.get("/today"))).isEqualTo("/sign-in");
+        assertThat(both.get("/home").statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void theCookieIsForThePatientsPagesOutOfReachOfScriptsAndCannotBeMade() {
+        String code = code(Charts.demoEpisode(SERVER, "Alma"));
+        Visitor person = SERVER.visitor();
+        person.get(code);
+        String cookie = person.post(code).headers().firstValue("Set-Cookie").orElse("");
+        assertThat(cookie)
+                .startsWith("slipway-home=")
+                .contains("Path=/home")
+                .contains("HttpOnly")
+                .contains("SameSite=Lax");
+        String value = cookie.replaceAll(";.*", "");
+        assertThat(withCookie(value).statusCode()).isEqualTo(200);
+        String last = value.endsWith("A") ? "B" : "A";
+        assertThat(TestServer.location(withCookie(value.substring(0, value.length() - 1) + last)))
+                .isEqualTo("/p");
+        assertThat(TestServer.location(withCookie(value.replaceAll("\\.[^.]*$", "."))))
+                .isEqualTo("/p");
+    }
+
+    private static HttpResponse<String> withCookie(String cookie) {
+        return SERVER.visitor()
+                .send(java.net.http.HttpRequest.newBuilder(java.net.URI.create(SERVER.address() + "/home"))
+                        .header("Cookie", cookie)
+                        .GET());
+    }
+
+    @Test
+    void aFormOfAnotherSiteIsRefused() {
+        Visitor person = opened(code(Charts.demoEpisode(SERVER, "Alma")));
+        int before = Charts.open(SERVER, Charts.demoEpisode(SERVER, "Alma"))
+                .checkIns()
+                .list()
+                .size();
+        assertThat(TestServer.location(person.postBare("/home/report", "emergency", "yes")))
+                .isEqualTo("/p");
+        assertThat(Charts.open(SERVER, Charts.demoEpisode(SERVER, "Alma"))
+                        .checkIns()
+                        .list())
+                .hasSize(before);
+    }
+
+    @Test
+    void aCodeOfAnOlderPlanOpensTheOneThatWasReleasedLastAndSaysSo() {
+        String id = Charts.demoEpisode(SERVER, "Alma");
+        int released = Charts.open(SERVER, id).plans().released().orElseThrow().number();
+        assertThat(opened("/p/" + token(id, released)).get("/home").body()).doesNotContain("Your plan is new");
+        assertThat(opened("/p/" + token(id, released + 1)).get("/home").body()).contains("Your plan is new");
+    }
+
+    /** A code that was given with some version of the plan. */
+    private static String token(String episodeId, int plan) {
+        String token = UUID.randomUUID().toString();
+        SERVER.records()
+                .links()
+                .add(
+                        episodeId,
+                        LinkPurpose.GUIDE,
+                        OptionalInt.of(plan),
+                        Cases.digest(token),
+                        Instant.now().plus(Duration.ofDays(1)),
+                        false,
+                        Charts.therapist(SERVER));
+        return token;
     }
 
     @ParameterizedTest
@@ -197,7 +281,7 @@ class PatientPagesTest {
     void everyTextIsEasyToRead(Language language) throws java.io.IOException {
         var texts = new Properties();
         try (var stream = Objects.requireNonNull(
-                PatientController.class.getResourceAsStream("messages_" + language.code() + ".properties"))) {
+                PatientViews.class.getResourceAsStream("messages_" + language.code() + ".properties"))) {
             texts.load(new java.io.InputStreamReader(stream, java.nio.charset.StandardCharsets.UTF_8));
         }
         List<String> sentences = texts.entrySet().stream()
