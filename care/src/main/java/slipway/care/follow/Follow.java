@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import slipway.care.visit.VisitPlan;
 import slipway.reasoning.response.checkin.CheckIn;
+import slipway.reasoning.response.propose.DoseSet;
 import slipway.reasoning.response.propose.Followed;
 import slipway.reasoning.response.propose.Release;
 import slipway.reasoning.response.propose.Responder;
@@ -22,6 +23,20 @@ public final class Follow {
      */
     public static Followed of(
             VisitPlan visit, Collection<CheckIn> checkIns, Collection<Release> releases, Optional<LocalDate> asOf) {
+        return of(visit, checkIns, releases, List.of(), asOf);
+    }
+
+    /**
+     * The same with doses that the therapist set between reports, see {@link FollowPlans#set}.
+     *
+     * @throws IllegalArgumentException as above
+     */
+    public static Followed of(
+            VisitPlan visit,
+            Collection<CheckIn> checkIns,
+            Collection<Release> releases,
+            Collection<DoseSet> sets,
+            Optional<LocalDate> asOf) {
         if (visit.stopped()) {
             throw new IllegalArgumentException(
                     "the screening stops the plan of case " + visit.file().id());
@@ -33,6 +48,9 @@ public final class Follow {
         List<Release> released = releases.stream()
                 .filter(release -> asOf.isEmpty() || !release.at().toLocalDate().isAfter(asOf.get()))
                 .toList();
-        return Responder.respond(FollowPlans.of(visit), known, released);
+        List<DoseSet> set = sets.stream()
+                .filter(each -> asOf.isEmpty() || !each.at().toLocalDate().isAfter(asOf.get()))
+                .toList();
+        return Responder.respond(FollowPlans.of(visit), known, released, set);
     }
 }

@@ -46,6 +46,25 @@ public final class FollowPlans {
         return new FollowedPlan(exercises, prior, seed(visit.file().id()));
     }
 
+    /**
+     * An exercise of a plan with a dose that was set anew, its ladder and its loads; empty if the plan does not give it as
+     * a glide.
+     */
+    public static Optional<FollowedExercise> set(VisitPlan visit, String exerciseId, HomeSetting setting) {
+        return visit.given().stream()
+                .filter(dosed -> dosed.range().candidate().id().equals(exerciseId))
+                .findFirst()
+                .map(dosed -> {
+                    var dose = HomeDose.of(setting.dose(dosed.dose().secondsPerDirection()));
+                    Ladder ladder = Ladder.through(dose, setting.ceiling());
+                    List<Double> peak = visit.result()
+                            .flatMap(RungLoads::of)
+                            .map(known -> known.peaks(dosed, ladder))
+                            .orElse(List.of());
+                    return new FollowedExercise(exerciseId, ladder, false, peak);
+                });
+    }
+
     /** One rung: its own dose. */
     private static FollowedExercise companion(Exercise exercise) {
         var own = exercise.dose();

@@ -11,6 +11,7 @@ import slipway.care.casefile.SiteWeight;
 import slipway.exercises.exercise.Exercise;
 import slipway.exercises.unload.Advice;
 import slipway.mechanics.pathway.PathwayModel;
+import slipway.reasoning.dose.Dose;
 import slipway.reasoning.dose.DosePlan;
 import slipway.reasoning.dose.DosedExercise;
 import slipway.reasoning.dose.Refusal;
@@ -58,19 +59,31 @@ public record VisitPlan(
 
     /** The same visit with only some of its exercises given: those that were tried in the room and released. */
     public VisitPlan only(Collection<String> ids) {
-        Optional<PlanResult> fewer = result.map(found -> new PlanResult(
+        return withGiven(given().stream()
+                .filter(dosed -> ids.contains(dosed.range().candidate().id()))
+                .toList());
+    }
+
+    /** The same visit with other doses for some of its exercises, by id: those that were set since. */
+    public VisitPlan dosed(Map<String, Dose> doses) {
+        return withGiven(given().stream()
+                .map(dosed -> new DosedExercise(
+                        dosed.range(),
+                        doses.getOrDefault(dosed.range().candidate().id(), dosed.dose())))
+                .toList());
+    }
+
+    private VisitPlan withGiven(List<DosedExercise> given) {
+        Optional<PlanResult> other = result.map(found -> new PlanResult(
                 found.plan(),
                 new DosePlan(
                         found.dose().site(),
-                        found.dose().exercises().stream()
-                                .filter(dosed ->
-                                        ids.contains(dosed.range().candidate().id()))
-                                .toList(),
+                        given,
                         found.dose().refused(),
                         found.dose().passedOver(),
                         found.dose().notes()),
                 found.tolerance()));
-        return new VisitPlan(file, screening, sites, stamp, fewer, exercises, companions, runnersUp, unload);
+        return new VisitPlan(file, screening, sites, stamp, other, exercises, companions, runnersUp, unload);
     }
 
     /** Sentences that go with the plan, or with its absence. */

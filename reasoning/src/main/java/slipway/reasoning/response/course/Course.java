@@ -62,6 +62,24 @@ public record Course(
                 OptionalLong.empty());
     }
 
+    /**
+     * Goes on from a dose that was set anew: what was reported counts on, as if at this dose; steps, pauses and failures
+     * do not.
+     *
+     * @param minute since when
+     */
+    public Course anew(Ladder next, long minute) {
+        var doses = new ArrayList<RungChange>();
+        changes.stream()
+                .filter(change -> change.minute() < minute)
+                .forEach(change -> doses.add(new RungChange(change.minute(), next.start(), false)));
+        doses.add(new RungChange(minute, next.start(), false));
+        List<DoneSession> done = sessions.stream()
+                .map(each -> new DoneSession(each.session(), next.start()))
+                .toList();
+        return new Course(next, companion, done, doses, false, false, minute, List.of(), false, OptionalLong.empty());
+    }
+
     /** The change that is in force. */
     public RungChange current() {
         return changes.get(changes.size() - 1);

@@ -30,6 +30,12 @@ public record HomeDose(
         return new HomeDose(given.repetitions(), given.sets(), given.sessionsPerDay(), 1, given.secondsPerDirection());
     }
 
+    /** For reading: repetitions, sets, sessions a day and share of the range. */
+    public String words() {
+        return "%d × %d, %d a day, %.0f %% of the range"
+                .formatted(repetitions, sets, sessionsPerDay, 100 * rangeFraction);
+    }
+
     /** Repetitions in a day. */
     public int dailyRepetitions() {
         return repetitions * sets * sessionsPerDay;

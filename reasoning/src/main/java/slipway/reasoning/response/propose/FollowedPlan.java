@@ -1,5 +1,6 @@
 package slipway.reasoning.response.propose;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +21,15 @@ public record FollowedPlan(List<FollowedExercise> exercises, Optional<Prior> pri
                 throw new IllegalArgumentException("the exercise " + exercise.id() + " is given twice");
             }
         }
+    }
+
+    /** The same with what was set since in place of what was given, the newest last. */
+    public FollowedPlan with(List<DoseSet> sets) {
+        var now = new ArrayList<>(exercises);
+        for (DoseSet set : sets) {
+            now.replaceAll(known -> known.id().equals(set.exercise().id()) ? set.exercise() : known);
+        }
+        return new FollowedPlan(now, prior, seed);
     }
 
     /** The exercise of this id. */

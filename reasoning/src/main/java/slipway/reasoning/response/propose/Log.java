@@ -16,9 +16,12 @@ final class Log {
 
     private final List<Release> releases;
 
-    private Log(List<CheckIn> checkIns, List<Release> releases) {
+    private final List<DoseSet> sets;
+
+    private Log(List<CheckIn> checkIns, List<Release> releases, List<DoseSet> sets) {
         this.checkIns = checkIns;
         this.releases = releases;
+        this.sets = sets;
     }
 
     /**
@@ -26,7 +29,7 @@ final class Log {
      *
      * @throws LogConflictException if an id came with different content
      */
-    static Log of(Collection<CheckIn> checkIns, Collection<Release> releases) {
+    static Log of(Collection<CheckIn> checkIns, Collection<Release> releases, Collection<DoseSet> sets) {
         var byId = new LinkedHashMap<String, CheckIn>();
         for (CheckIn checkIn : checkIns) {
             CheckIn known = byId.get(checkIn.id());
@@ -46,7 +49,9 @@ final class Log {
         var freed = new ArrayList<>(releases.stream().distinct().toList());
         freed.sort(
                 Comparator.comparing((Release release) -> instant(release.at())).thenComparing(Release::id));
-        return new Log(List.copyOf(sorted), List.copyOf(freed));
+        var doses = new ArrayList<>(sets);
+        doses.sort(Comparator.comparing((DoseSet set) -> instant(set.at())).thenComparing(DoseSet::id));
+        return new Log(List.copyOf(sorted), List.copyOf(freed), List.copyOf(doses));
     }
 
     private static Instant instant(OffsetDateTime time) {
@@ -62,5 +67,12 @@ final class Log {
         return releases.stream()
                 .anyMatch(
                         release -> release.at().isAfter(after) && !release.at().isAfter(until));
+    }
+
+    /** What the therapist set between two receipts, the second one included, in its order. */
+    List<DoseSet> setBetween(OffsetDateTime after, OffsetDateTime until) {
+        return sets.stream()
+                .filter(set -> set.at().isAfter(after) && !set.at().isAfter(until))
+                .toList();
     }
 }

@@ -17,7 +17,7 @@ import slipway.reasoning.tolerance.Interval;
 
 /** Answers the reports of one person on one plan. */
 public final class Responder {
-    private final FollowedPlan plan;
+    private FollowedPlan plan;
     private final Map<String, Course> courses = new LinkedHashMap<>();
     private final Optional<Tracker> tracker;
     private final List<Forecast> forecasts = new ArrayList<>();
@@ -35,16 +35,28 @@ public final class Responder {
      * @throws LogConflictException if an id came with different content, or an exercise was not given
      */
     public static Followed respond(FollowedPlan plan, Collection<CheckIn> checkIns, Collection<Release> releases) {
-        Log log = Log.of(checkIns, releases);
+        return respond(plan, checkIns, releases, List.of());
+    }
+
+    /**
+     * The same with doses that the therapist set between reports.
+     *
+     * @throws LogConflictException as above, or if a dose was set for an exercise that was not given
+     */
+    public static Followed respond(
+            FollowedPlan plan, Collection<CheckIn> checkIns, Collection<Release> releases, Collection<DoseSet> sets) {
+        Log log = Log.of(checkIns, releases, sets);
         var responder = new Responder(plan);
         var results = new ArrayList<RespondResult>();
         OffsetDateTime last = OffsetDateTime.MIN;
         for (CheckIn checkIn : log.checkIns()) {
             responder.releaseIf(log.releasedBetween(last, checkIn.reportedAt()));
+            log.setBetween(last, checkIn.reportedAt()).forEach(responder::set);
             results.add(responder.answer(checkIn));
             last = checkIn.reportedAt();
         }
         responder.releaseIf(log.releasedBetween(last, OffsetDateTime.MAX));
+        log.setBetween(last, OffsetDateTime.MAX).forEach(responder::set);
         return new Followed(results, responder.forecasts, responder.state());
     }
 
@@ -53,6 +65,21 @@ public final class Responder {
             lock = Optional.empty();
             courses.replaceAll((id, course) -> course.released());
         }
+    }
+
+    private void set(DoseSet set) {
+        FollowedExercise next = set.exercise();
+        if (plan.find(next.id()).isEmpty()) {
+            throw new LogConflictException("a dose was set for %s, which was not given".formatted(next.id()));
+        }
+        plan = plan.with(List.of(set));
+        long minute = Math.floorDiv(set.at().toEpochSecond(), 60L);
+        Course known = courses.get(next.id());
+        courses.put(
+                next.id(),
+                known == null
+                        ? Course.start(next.ladder(), next.companion(), minute)
+                        : known.anew(next.ladder(), minute));
     }
 
     private RespondResult answer(CheckIn checkIn) {

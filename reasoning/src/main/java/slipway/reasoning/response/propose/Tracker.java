@@ -7,7 +7,6 @@ import java.util.Optional;
 import slipway.reasoning.response.checkin.Session;
 import slipway.reasoning.response.course.Course;
 import slipway.reasoning.response.course.DoneSession;
-import slipway.reasoning.response.course.Flare;
 import slipway.reasoning.response.estimate.EstimateSettings;
 import slipway.reasoning.response.estimate.FilterModel;
 import slipway.reasoning.response.estimate.FilterState;
@@ -46,7 +45,6 @@ final class Tracker {
     void take(FollowedExercise exercise, Course course, String sessionId) {
         DoneSession done = course.sessions().get(course.indexOf(sessionId));
         double logStress = logStress(exercise, done.rung());
-        var entry = new Entry(exercise.id(), done, logStress);
         int from = entries.size();
         for (int i = entries.size() - 1; i >= 0; i--) {
             Entry known = entries.get(i);
@@ -54,9 +52,12 @@ final class Tracker {
                     && known.done.session().id().equals(sessionId)) {
                 entries.remove(i);
                 from = i;
+                // Its dose may have been set anew since; what was done then was done then.
+                logStress = known.logStress;
                 break;
             }
         }
+        var entry = new Entry(exercise.id(), done, logStress);
         int place = entries.size();
         while (place > 0 && BY_START.compare(entries.get(place - 1), entry) > 0) {
             place--;
@@ -101,17 +102,10 @@ final class Tracker {
         return (to.startMinute() - from.startMinute()) / (24.0 * 60);
     }
 
-    /** Chance of a flare on a day of rest: the population's, moved by this person's own days of rest. */
+    /** Chance of a flare on a day of rest. */
     double restFlare() {
-        double flares = EstimateSettings.REST_FLARE * EstimateSettings.REST_WEIGHT_DAYS;
-        double days = EstimateSettings.REST_WEIGHT_DAYS;
-        for (Entry entry : entries) {
-            if (entry.done.session().rest()) {
-                flares += Flare.reported(entry.done.session()) ? 1 : 0;
-                days++;
-            }
-        }
-        return flares / days;
+        return RestFlares.chance(
+                entries.stream().map(entry -> entry.done.session()).toList());
     }
 
     Optional<FilterState> state() {

@@ -29,18 +29,23 @@ public final class VisitDose {
      */
     public static HomeDose next(
             HomeDose given, HomeDose now, boolean flared, int mostSessions, Predicate<HomeDose> withinLimit) {
-        List<HomeDose> candidates = flared
+        List<HomeDose> candidates = candidates(given, now, flared, mostSessions);
+        return candidates.stream()
+                .filter(withinLimit)
+                .max(Comparator.comparingInt(HomeDose::dailyRepetitions)
+                        .thenComparing(HomeDose::sessionsPerDay, Comparator.reverseOrder()))
+                .orElseGet(() -> candidates.get(0));
+    }
+
+    /** All doses that {@link #next} looks at, the fewest repetitions of a session first. */
+    public static List<HomeDose> candidates(HomeDose given, HomeDose now, boolean flared, int mostSessions) {
+        return flared
                 ? upTo(
                         now,
                         most(given.repetitions(), now.repetitions()),
                         most(given.sessionsPerDay(), now.sessionsPerDay()),
                         most(given.dailyRepetitions(), now.dailyRepetitions()))
                 : further(given, now, mostSessions);
-        return candidates.stream()
-                .filter(withinLimit)
-                .max(Comparator.comparingInt(HomeDose::dailyRepetitions)
-                        .thenComparing(HomeDose::sessionsPerDay, Comparator.reverseOrder()))
-                .orElseGet(() -> candidates.get(0));
     }
 
     private static List<HomeDose> further(HomeDose given, HomeDose now, int mostSessions) {

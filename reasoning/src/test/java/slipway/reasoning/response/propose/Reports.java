@@ -77,4 +77,26 @@ final class Reports {
                 Optional.empty(),
                 start.plusHours(23));
     }
+
+    /** The same report once more, received later under another id. */
+    static CheckIn again(CheckIn report, OffsetDateTime receivedAt) {
+        return new CheckIn(
+                report.id() + "-again",
+                report.sessionId(),
+                report.exercise(),
+                report.startedAt(),
+                report.before(),
+                report.repetitionsDone(),
+                report.worst(),
+                report.kind(),
+                report.usualPain(),
+                report.reach(),
+                report.settleMinutes(),
+                report.nextMorning(),
+                report.stillNumb(),
+                report.newWeakness(),
+                report.emergency(),
+                report.flareExercise(),
+                receivedAt);
+    }
 }
