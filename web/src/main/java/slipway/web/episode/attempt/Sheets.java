@@ -18,6 +18,7 @@ import slipway.documents.sheet.SheetFormat;
 import slipway.documents.visit.SheetOfVisit;
 import slipway.exercises.exercise.Language;
 import slipway.web.episode.Cases;
+import slipway.web.episode.plan.SetDoses;
 
 /** Makes the sheet for home and the guide of a released plan, with the exercises that were tried and released. */
 @Component
@@ -53,8 +54,8 @@ public class Sheets {
 
     /** Makes and keeps sheet and guide; answers the sheet. */
     public StoredDocument make(Chart chart, PlanVersion plan, VisitPlan visit, List<String> released, Choice choice) {
-        VisitPlan home = visit.only(released);
-        String version = String.valueOf(plan.number());
+        VisitPlan home = SetDoses.applied(chart, plan, visit).only(released);
+        String version = SetDoses.version(chart, plan);
         var sheet = choice.format().type() == SheetFormat.Type.LARGE
                 ? SheetOfVisit.brief(home, choice.language(), cases.today(), version)
                 : SheetOfVisit.of(home, choice.language(), cases.today(), version);

@@ -58,13 +58,7 @@ public record Answered(
     }
 
     private static String dose(NextDose next) {
-        return "%s: %d × %d, %d a day, %.0f %% of the range"
-                .formatted(
-                        name(next.exercise()),
-                        next.dose().sets(),
-                        next.dose().repetitions(),
-                        next.dose().sessionsPerDay(),
-                        100 * next.dose().rangeFraction());
+        return name(next.exercise()) + ": " + next.dose().words();
     }
 
     static String name(String exerciseId) {

@@ -22,14 +22,16 @@ import slipway.web.form.FormView;
 /** What came from home, and what was answered. */
 @Component
 class FollowStep implements StepPage {
-    private static final Words WORDS = Words.beside(FollowStep.class, Language.EN);
+    static final Words WORDS = Words.beside(FollowStep.class, Language.EN);
 
     private final HomeCourse course;
     private final Desk desk;
+    private final NextDoses doses;
 
-    FollowStep(HomeCourse course, Desk desk) {
+    FollowStep(HomeCourse course, Desk desk, NextDoses doses) {
         this.course = course;
         this.desk = desk;
+        this.doses = doses;
     }
 
     @Override
@@ -54,6 +56,10 @@ class FollowStep implements StepPage {
                 .toList());
         Collections.reverse(answered);
         model.addAttribute("home", home.isPresent());
+        model.addAttribute(
+                "doses", home.map(each -> doses.rows(chart, each, typed(model))).orElse(List.of()));
+        model.addAttribute(
+                "locked", home.filter(each -> course.locked(chart, each)).isPresent());
         model.addAttribute("answered", answered);
         model.addAttribute("alerts", chart.checkIns().alerts());
         model.addAttribute("links", desk.records().links().list(chart.episode().id(), desk.act()));
@@ -61,5 +67,11 @@ class FollowStep implements StepPage {
         if (!model.containsAttribute("fresh")) {
             model.addAttribute("fresh", Optional.empty());
         }
+    }
+
+    private static Optional<NextDoses.Typed> typed(Model model) {
+        return model.getAttribute("typed") instanceof Optional<?> held
+                ? held.filter(NextDoses.Typed.class::isInstance).map(NextDoses.Typed.class::cast)
+                : Optional.empty();
     }
 }

@@ -15,6 +15,7 @@ import org.springframework.stereotype.Component;
 import slipway.care.casefile.CaseFiles;
 import slipway.care.follow.CheckInFile;
 import slipway.care.follow.Follow;
+import slipway.care.follow.FollowPlans;
 import slipway.care.record.assembly.Assembly;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.Decision;
@@ -25,10 +26,16 @@ import slipway.exercises.yaml.Mistake;
 import slipway.exercises.yaml.MistakesException;
 import slipway.exercises.yaml.YamlDocument;
 import slipway.exercises.yaml.YamlText;
+import slipway.reasoning.dose.StartRule;
+import slipway.reasoning.irritability.Irritability;
+import slipway.reasoning.response.propose.DoseSet;
 import slipway.reasoning.response.propose.Followed;
 import slipway.reasoning.response.propose.Release;
+import slipway.reasoning.response.propose.VisitProposal;
+import slipway.reasoning.response.propose.VisitProposals;
 import slipway.web.episode.Cases;
 import slipway.web.episode.attempt.Released;
+import slipway.web.episode.plan.SetDoses;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -102,11 +109,13 @@ public class HomeCourse {
     public Followed followed(Chart chart, Home home) {
         List<CheckIn> kept = chart.checkIns().list();
         List<Release> releases = releases(chart);
+        List<DoseSet> sets = sets(chart, home);
         String key = Cases.digest(home.plan().episodeId()
                 + home.plan().number()
                 + home.exercises()
                 + kept.stream().map(CheckIn::id).toList()
-                + releases);
+                + releases
+                + sets.stream().map(DoseSet::id).toList());
         @Nullable Followed known = answered.get(key);
         if (known != null) {
             return known;
@@ -114,9 +123,34 @@ public class HomeCourse {
         // Computed without holding the others up; two at once give the same.
         var read = new ArrayList<slipway.reasoning.response.checkin.CheckIn>();
         kept.forEach(each -> read.addAll(readable(each, home)));
-        Followed followed = Follow.of(home.visit(), read, releases, Optional.empty());
+        Followed followed = Follow.of(home.visit(), read, releases, sets, Optional.empty());
         answered.put(key, followed);
         return followed;
+    }
+
+    /** What to propose for each glide that the person has at home, at a visit of now; none while everything rests. */
+    public List<VisitProposal> proposals(Chart chart, Home home) {
+        if (locked(chart, home)) {
+            return List.of();
+        }
+        Irritability level =
+                home.visit().result().orElseThrow().plan().irritability().level();
+        return VisitProposals.of(
+                FollowPlans.of(home.visit()), sets(chart, home), followed(chart, home), StartRule.of(level));
+    }
+
+    /** What the therapist set on this plan, oldest first. */
+    private static List<DoseSet> sets(Chart chart, Home home) {
+        var sets = new ArrayList<DoseSet>();
+        for (SetDoses.Kept kept : SetDoses.list(chart, home.plan())) {
+            if (home.exercises().contains(kept.exercise())) {
+                kept.setting()
+                        .flatMap(setting -> FollowPlans.set(home.visit(), kept.exercise(), setting))
+                        .ifPresent(
+                                exercise -> sets.add(new DoseSet(kept.decision().id(), at(kept.decision()), exercise)));
+            }
+        }
+        return sets;
     }
 
     /**

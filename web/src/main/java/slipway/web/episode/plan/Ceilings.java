@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import slipway.care.follow.HomeSetting;
 import slipway.care.visit.VisitPlan;
 import slipway.reasoning.dose.Dose;
 import slipway.reasoning.dose.DoseLadder;
@@ -13,11 +14,6 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** The most that the therapist allows before the next visit, from the fields of the form. */
 final class Ceilings {
-    /** Beyond this nobody means it; from memory of common practice. */
-    private static final int MOST_REPETITIONS = 30;
-
-    private static final int MOST_SESSIONS = 6;
-
     private Ceilings() {}
 
     /** What came of reading: ceilings by exercise, or what is wrong. */
@@ -34,14 +30,14 @@ final class Ceilings {
                     "ceiling." + id + ".repetitions",
                     usual.repetitions(),
                     dosed.dose().repetitions(),
-                    MOST_REPETITIONS,
+                    HomeSetting.MOST_REPETITIONS,
                     mistakes);
             int sessions = number(
                     fields,
                     "ceiling." + id + ".sessionsPerDay",
                     usual.sessionsPerDay(),
                     dosed.dose().sessionsPerDay(),
-                    MOST_SESSIONS,
+                    HomeSetting.MOST_SESSIONS,
                     mistakes);
             content.putObject(id)
                     .put("repetitions", repetitions)
