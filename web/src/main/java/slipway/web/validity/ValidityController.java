@@ -2,6 +2,8 @@ package slipway.web.validity;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.time.Duration;
+import java.util.List;
+import java.util.stream.Stream;
 import org.springframework.http.CacheControl;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -12,6 +14,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import slipway.care.record.NotThere;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
+import slipway.web.form.Option;
 import slipway.web.shell.Area;
 import slipway.web.shell.Pages;
 
@@ -38,11 +41,7 @@ class ValidityController {
         model.addAttribute("t", WORDS);
         model.addAttribute("name", name);
         model.addAttribute("html", report.html());
-        model.addAttribute(
-                "links",
-                Reports.list().stream()
-                        .map(each -> new slipway.web.form.Option(each.name(), WORDS.get("report." + each.name())))
-                        .toList());
+        model.addAttribute("links", links());
         return "validity/report";
     }
 
@@ -52,5 +51,12 @@ class ValidityController {
                 .contentType(MediaType.parseMediaType("image/svg+xml"))
                 .cacheControl(CacheControl.maxAge(Duration.ofHours(1)).cachePrivate())
                 .body(Reports.picture(file).orElseThrow(() -> new NotThere("picture", file)));
+    }
+
+    /** Everything that can be looked at here. */
+    static List<Option> links() {
+        return Stream.concat(Reports.list().stream().map(Reports.Report::name), RecordsController.NAMES.stream())
+                .map(name -> new Option(name, WORDS.get("report." + name)))
+                .toList();
     }
 }

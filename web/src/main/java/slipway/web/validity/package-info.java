@@ -1,4 +1,7 @@
-/** How far the numbers can be believed: the validation reports of the project, as pages. */
+/**
+ * How far the numbers can be believed: the validation reports of the project, as pages, and what the records of this
+ * clinic say about its rules and predicted chances.
+ */
 @NullMarked
 package slipway.web.validity;
 

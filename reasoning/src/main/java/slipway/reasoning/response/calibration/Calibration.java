@@ -23,6 +23,11 @@ public record Calibration(List<Bin> bins, int weeks, double brier, double brierO
         bins = List.copyOf(bins);
     }
 
+    /** Fewer weeks than this say next to nothing. */
+    public static int leastWeeks() {
+        return (int) DATA.value("least-weeks");
+    }
+
     /** Puts weeks of any number of people together; their order does not matter. */
     public static Calibration of(List<Week> weeks) {
         var bins = new ArrayList<Bin>();

@@ -69,6 +69,19 @@ public record Condition(Fact fact, Sign sign, double threshold) {
         };
     }
 
+    /** For reading: the fact in words, with the unit behind the threshold. */
+    public String words() {
+        String fact = fact().key().replaceAll("([a-z])([A-Z0-9])", "$1 $2").toLowerCase(java.util.Locale.ROOT);
+        String number =
+                threshold == Math.rint(threshold) ? Long.toString((long) threshold) : Double.toString(threshold);
+        boolean yesOrNo = fact().unit().isEmpty() && sign == Sign.EQUAL && (threshold == 0 || threshold == 1);
+        return yesOrNo
+                ? (threshold == 1 ? fact : "not " + fact)
+                : "%s %s %s %s"
+                        .formatted(fact, sign.text.replace(">=", "≥").replace("<=", "≤"), number, fact().unit())
+                        .strip();
+    }
+
     @Override
     public String toString() {
         return "%s %s %s"
