@@ -8,14 +8,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 import slipway.care.casefile.CaseFile;
 import slipway.care.follow.CheckInFile;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.SupervisedTry;
 import slipway.care.record.chart.TryEntry;
 import slipway.care.record.chart.VisitRecord;
+import slipway.care.record.content.Section;
 import slipway.care.record.follow.Goal;
 import slipway.care.record.follow.MeasureEntry;
 import slipway.care.record.papers.Paper;
@@ -40,12 +41,15 @@ public record ChartFacts(EpisodeFacts facts, List<String> notRead) {
      * Reads a chart.
      *
      * @param file the case of the chart
-     * @param frame what the record does not hold yet: referrer, payer, what was sent; the day of birth and the days of
-     *     signed progress reports are taken from the record
+     * @param therapist name for the papers
+     * @param names of members of staff by id, for who saw the person
      * @param zone of the clinic, for the days of visits
      */
-    public static ChartFacts of(Chart chart, CaseFile file, Frame frame, ZoneId zone) {
-        var reader = new Reader(chart, file, zone);
+    public static ChartFacts of(
+            Chart chart, CaseFile file, Optional<Frame.Therapist> therapist, UnaryOperator<String> names, ZoneId zone) {
+        var paperwork = new PaperworkReader(chart.section(Section.PAPERWORK).content());
+        Frame frame = paperwork.frame(therapist);
+        var reader = new Reader(chart, file, names, zone, paperwork);
         var facts = new EpisodeFacts(
                 file,
                 reader.framed(frame),
@@ -53,20 +57,24 @@ public record ChartFacts(EpisodeFacts facts, List<String> notRead) {
                 reader.scores(),
                 reader.goals(),
                 reader.checkIns(),
-                EpisodeFacts.Ending.UNKNOWN);
+                paperwork.ending());
         return new ChartFacts(facts, reader.notRead);
     }
 
     private static final class Reader {
         private final Chart chart;
         private final CaseFile file;
+        private final UnaryOperator<String> names;
         private final ZoneId zone;
+        private final PaperworkReader paperwork;
         private final List<String> notRead = new ArrayList<>();
 
-        Reader(Chart chart, CaseFile file, ZoneId zone) {
+        Reader(Chart chart, CaseFile file, UnaryOperator<String> names, ZoneId zone, PaperworkReader paperwork) {
             this.chart = chart;
             this.file = file;
+            this.names = names;
             this.zone = zone;
+            this.paperwork = paperwork;
         }
 
         private LocalDate day(Instant at) {
@@ -107,14 +115,8 @@ public record ChartFacts(EpisodeFacts facts, List<String> notRead) {
                     .filter(each -> each.visitId().equals(visit.id()))
                     .map(SupervisedTry::entry)
                     .toList();
-            return new Treatment(
-                    visit.number(),
-                    day(visit.startedAt()),
-                    Optional.of(visit.staffId()),
-                    List.of(),
-                    OptionalInt.empty(),
-                    Treatment.Notes.NONE,
-                    here);
+            return paperwork.treatment(
+                    visit.number(), day(visit.startedAt()), Optional.of(names.apply(visit.staffId())), here);
         }
 
         /** The body of an entry holds {@code total}, or {@code answers} by number of the item. */

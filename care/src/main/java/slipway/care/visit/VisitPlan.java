@@ -86,6 +86,32 @@ public record VisitPlan(
         return new VisitPlan(file, screening, sites, stamp, other, exercises, companions, runnersUp, unload);
     }
 
+    /** The same visit with nothing given: what is only proposed is no part of what the person got. */
+    public VisitPlan withoutExercises() {
+        VisitPlan none = only(List.of());
+        return new VisitPlan(file, screening, sites, stamp, none.result(), exercises, List.of(), List.of(), List.of());
+    }
+
+    /**
+     * What is known now, with what was given on an earlier plan; nothing is given if the screening stops every plan now.
+     *
+     * @param given the plan that the person has
+     */
+    public VisitPlan giving(VisitPlan given) {
+        return stopped()
+                ? this
+                : new VisitPlan(
+                        file,
+                        screening,
+                        sites,
+                        given.stamp(),
+                        given.result(),
+                        given.exercises(),
+                        given.companions(),
+                        given.runnersUp(),
+                        given.unload());
+    }
+
     /** Sentences that go with the plan, or with its absence. */
     public List<String> cautions() {
         List<String> cautions =

@@ -1,12 +1,14 @@
 package slipway.web.form;
 
 import slipway.care.casefile.CaseSchema;
+import slipway.care.record.content.Paperwork;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** What the schema of case files says about the type of a field. */
+/** What the schemas of case files and of paperwork say about the type of a field. */
 final class FieldTypes {
-    private static final JsonNode SCHEMA = JsonMapper.shared().readTree(CaseSchema.text());
+    private static final JsonNode CASE = JsonMapper.shared().readTree(CaseSchema.text());
+    private static final JsonNode PAPERWORK = Paperwork.schema();
 
     private FieldTypes() {}
 
@@ -18,9 +20,12 @@ final class FieldTypes {
     }
 
     static Type of(FieldPath path) {
-        JsonNode at = SCHEMA;
+        boolean paperwork =
+                path.steps().get(0) instanceof FieldPath.Key key && key.name().equals(Paperwork.KEY);
+        JsonNode schema = paperwork ? PAPERWORK : CASE;
+        JsonNode at = schema;
         for (FieldPath.Step step : path.steps()) {
-            at = resolved(down(resolved(at), step));
+            at = resolved(schema, down(resolved(schema, at), step));
         }
         String type = at.path("type").asString("");
         return switch (type) {
@@ -38,10 +43,10 @@ final class FieldTypes {
         return schema.path("items");
     }
 
-    private static JsonNode resolved(JsonNode schema) {
+    private static JsonNode resolved(JsonNode root, JsonNode schema) {
         JsonNode at = schema;
         while (at.path("$ref").isString()) {
-            at = SCHEMA.at(at.path("$ref").stringValue().substring(1));
+            at = root.at(at.path("$ref").stringValue().substring(1));
         }
         return at;
     }

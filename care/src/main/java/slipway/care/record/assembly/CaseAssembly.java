@@ -29,7 +29,7 @@ public final class CaseAssembly {
 
     private static final List<String> KEYS = Stream.concat(
                     Stream.of("format", "person", "side", "language"),
-                    Arrays.stream(Section.values()).flatMap(section -> section.keys().stream()))
+                    Arrays.stream(Section.values()).filter(Section::ofCase).flatMap(section -> section.keys().stream()))
             .toList();
 
     private CaseAssembly() {}
@@ -74,7 +74,7 @@ public final class CaseAssembly {
         tree.put("language", person.details().language().code());
         tree.set("clinic", frame.has("clinic") ? frame.path("clinic") : clinic(clinic));
         for (Section section : Section.values()) {
-            if (section != Section.FRAME) {
+            if (section != Section.FRAME && section.ofCase()) {
                 tree.setAll(content(sections, section));
             }
         }

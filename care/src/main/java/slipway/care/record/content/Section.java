@@ -24,7 +24,9 @@ public enum Section {
             "comfortablePositions",
             "restPosture"),
     SITES("sites"),
-    CHOICES("choices");
+    CHOICES("choices"),
+    /** What papers need and a case does not hold: payer, referrer, what was sent, words of the visits. No part of the case. */
+    PAPERWORK("paperwork");
 
     @SuppressWarnings("ImmutableEnumChecker") // List.of gives one that nobody can change
     private final List<String> keys;
@@ -36,6 +38,11 @@ public enum Section {
     /** The top-level keys of the case file that it holds. */
     public List<String> keys() {
         return keys;
+    }
+
+    /** Whether it is a part of the case file. */
+    public boolean ofCase() {
+        return this != PAPERWORK;
     }
 
     /** Its name in addresses and in the database, for example {@code tolerance}. */

@@ -17,7 +17,11 @@ public final class SectionCheck {
      * @throws IllegalArgumentException if the content holds a key of another section
      */
     public static PartCheck of(Section section, ObjectNode content, ObjectNode rest) {
+        if (!section.ofCase()) {
+            return Paperwork.check(SectionRecord.checked(section, content));
+        }
         ObjectNode tree = rest.deepCopy();
+        tree.remove(Section.PAPERWORK.keys());
         section.keys().forEach(tree::remove);
         tree.setAll(SectionRecord.checked(section, content));
         return CaseParts.check(tree, section.keys());
