@@ -146,6 +146,19 @@ public final class PaperStore implements Papers {
         return writer.read(query -> papers(query, DSL.trueCondition()));
     }
 
+    /** The trail holds what was there after each change; nothing is kept twice. */
+    @Override
+    public List<Paper.Text> texts(String paperId) {
+        if (find(paperId).isEmpty()) {
+            return List.of();
+        }
+        return writer.payloads("paper", paperId).stream()
+                .filter(change -> change.after().has("text"))
+                .map(change -> new Paper.Text(
+                        change.version(), change.after().path("text").asString(), change.at(), change.who()))
+                .toList();
+    }
+
     private Paper get(DSLContext query, String paperId) {
         return papers(query, PaperTable.ID.eq(paperId)).stream()
                 .findFirst()

@@ -1,6 +1,7 @@
 package slipway.store.trail;
 
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jooq.DSLContext;
@@ -10,6 +11,10 @@ import slipway.care.record.access.LinkPurpose;
 import slipway.care.record.trail.Chain;
 import slipway.store.db.Db;
 import slipway.store.db.Ids;
+import slipway.store.tables.TrailEntryTable;
+import slipway.store.tables.TrailPayloadTable;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /**
  * Reads and writes one episode in the name of one act.
@@ -51,6 +56,37 @@ public record EpisodeWriter(
     public void note(DSLContext tx, Note note) {
         trail.append(tx, Chain.ofPerson(personId), act, note);
     }
+
+    /** What the trail says was there after each act on one record, oldest first. */
+    public List<Change> payloads(String entity, String entityId) {
+        return db.read(query -> query.select(
+                        TrailEntryTable.VERSION, TrailEntryTable.AT, TrailEntryTable.WHO, TrailPayloadTable.AFTER_TEXT)
+                .from(TrailEntryTable.TRAIL_ENTRY)
+                .join(TrailPayloadTable.TRAIL_PAYLOAD)
+                .on(
+                        TrailPayloadTable.CHAIN_KIND.eq(TrailEntryTable.CHAIN_KIND),
+                        TrailPayloadTable.CHAIN_ID.eq(TrailEntryTable.CHAIN_ID),
+                        TrailPayloadTable.SEQ.eq(TrailEntryTable.SEQ))
+                .where(
+                        TrailEntryTable.CHAIN_KIND.eq(Chain.Kind.PERSON),
+                        TrailEntryTable.CHAIN_ID.eq(personId),
+                        TrailEntryTable.ENTITY.eq(entity),
+                        TrailEntryTable.ENTITY_ID.eq(entityId))
+                .orderBy(TrailEntryTable.SEQ)
+                .fetch(row -> new Change(
+                        row.value1(),
+                        row.value2(),
+                        row.value3(),
+                        JsonMapper.shared().readTree(row.value4()))));
+    }
+
+    /**
+     * One act on a record.
+     *
+     * @param version of the record after the act
+     * @param after what was there then
+     */
+    public record Change(long version, Instant at, String who, JsonNode after) {}
 
     /** A new id. */
     public String newId() {

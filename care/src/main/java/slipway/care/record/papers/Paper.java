@@ -34,6 +34,14 @@ public record Paper(
      */
     public record Signature(String by, Instant at, String sha256) {}
 
+    /**
+     * The text as it was in a version.
+     *
+     * @param text in the form its maker uses
+     * @param by who wrote this version
+     */
+    public record Text(long version, String text, Instant at, String by) {}
+
     /** Something added to a signed paper; signed with its writing. */
     public record Addendum(int number, String text, Signature signature) {}
 }

@@ -30,4 +30,7 @@ public interface Papers {
 
     /** Newest first. */
     List<Paper> list();
+
+    /** Every text that a paper has had, oldest first; empty if there is no such paper, or it was erased. */
+    List<Paper.Text> texts(String paperId);
 }
