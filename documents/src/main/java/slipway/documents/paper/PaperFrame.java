@@ -13,7 +13,7 @@ import slipway.pictures.look.Palette;
 import slipway.pictures.ruler.LoadRuler;
 
 /**
- * What stands around the text of a paper; nothing of it is signed.
+ * What stands around the text of a paper. It is signed with the text once it is written with it, see {@link PaperJson}.
  *
  * @param person name; empty prints a blank
  * @param to whom it is sent; empty prints a blank where the paper is sent
@@ -57,6 +57,11 @@ public record PaperFrame(
     /** The same with how the paper stands. */
     public PaperFrame standing(Signed signed) {
         return new PaperFrame(person, born, clinic, writer, to, mark, ruler, course, Optional.of(signed));
+    }
+
+    /** The same written by somebody else than the therapist of the episode. */
+    public PaperFrame writtenBy(String name) {
+        return new PaperFrame(person, born, clinic, name, to, mark, ruler, course, standing);
     }
 
     private static boolean showsRuler(PaperKind kind) {

@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import slipway.exercises.exercise.Language;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -25,6 +27,17 @@ public final class PaperJson {
 
     /** The text of a paper. */
     public static String write(PaperText paper) {
+        return node(paper).toPrettyString() + "\n";
+    }
+
+    /** The text of a paper with what stands around it, so that both are signed as one. */
+    public static String write(PaperText paper, PaperFrame frame) {
+        ObjectNode root = node(paper);
+        root.set("frame", FrameJson.write(frame));
+        return root.toPrettyString() + "\n";
+    }
+
+    private static ObjectNode node(PaperText paper) {
         ObjectNode root = JsonMapper.shared().createObjectNode();
         root.put("format", FORMAT)
                 .put("kind", paper.kind().key())
@@ -39,7 +52,7 @@ public final class PaperJson {
             var sentences = node.putArray("sentences");
             part.sentences().forEach(each -> sentences.add(sentence(each)));
         }
-        return root.toPrettyString() + "\n";
+        return root;
     }
 
     private static ObjectNode sentence(Sentence sentence) {
@@ -64,12 +77,26 @@ public final class PaperJson {
      * @throws IllegalArgumentException if the text is no paper that {@link #write} wrote
      */
     public static PaperText read(String text) {
+        return read(text, PaperJson::read);
+    }
+
+    /**
+     * What stands around a paper, if that was written with it.
+     *
+     * @throws IllegalArgumentException if the text is no paper that {@link #write} wrote
+     */
+    public static Optional<PaperFrame> frame(String text) {
+        return read(
+                text, root -> root.has("frame") ? Optional.of(FrameJson.read(root.path("frame"))) : Optional.empty());
+    }
+
+    private static <T> T read(String text, Function<JsonNode, T> reader) {
         if (text.length() > MAX_LETTERS) {
             throw new IllegalArgumentException(
                     "a paper must have at most %d letters, had %d".formatted(MAX_LETTERS, text.length()));
         }
         try {
-            return read(JsonMapper.shared().readTree(text));
+            return reader.apply(JsonMapper.shared().readTree(text));
         } catch (JacksonException | DateTimeException e) {
             // Its own message could repeat words of the paper.
             throw new IllegalArgumentException(

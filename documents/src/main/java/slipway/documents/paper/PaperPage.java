@@ -43,7 +43,7 @@ final class PaperPage {
         marks();
         body.line("h1", "", text.title());
         envelope();
-        text.parts().forEach(this::part);
+        text.parts().stream().filter(part -> !part.isEmpty()).forEach(this::part);
         picture("page.ruler", frame.ruler(), RULER_HEIGHT_MM);
         picture("page.course", frame.course(), COURSE_HEIGHT_MM);
         if (!text.kind().forThePerson()) {

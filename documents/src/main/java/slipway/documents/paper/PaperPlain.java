@@ -22,6 +22,9 @@ final class PaperPlain {
         field(out, words.get("page.clinic"), frame.clinic());
         field(out, words.get("page.writer"), frame.writer());
         for (Part part : text.parts()) {
+            if (part.isEmpty()) {
+                continue;
+            }
             out.append('\n').append(part.heading()).append('\n');
             part.sentences()
                     .forEach(each -> out.append("- ").append(each.text()).append('\n'));

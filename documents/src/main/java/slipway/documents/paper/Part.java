@@ -16,4 +16,9 @@ public record Part(String key, String heading, List<Sentence> sentences) {
             throw new IllegalArgumentException("the key of a part must be a word, was \"%s\"".formatted(key));
         }
     }
+
+    /** Whether somebody took every sentence out; then it is not printed, but can be written in again. */
+    public boolean isEmpty() {
+        return sentences.isEmpty();
+    }
 }

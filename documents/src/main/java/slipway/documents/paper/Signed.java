@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import slipway.care.record.papers.Paper;
 
 /**
@@ -58,6 +59,26 @@ public record Signed(
      */
     public static String coSignature(String sha256) {
         return CO_SIGNED + sha256;
+    }
+
+    /** The same with names in place of the ids of whoever signed. */
+    public Signed named(UnaryOperator<String> names) {
+        return new Signed(
+                signature.map(each -> named(each, names)),
+                coSignatures.stream().map(each -> named(each, names)).toList(),
+                addenda.stream()
+                        .map(each -> new Paper.Addendum(each.number(), each.text(), named(each.signature(), names)))
+                        .toList(),
+                unaltered);
+    }
+
+    private static Paper.Signature named(Paper.Signature signature, UnaryOperator<String> names) {
+        return new Paper.Signature(names.apply(signature.by()), signature.at(), signature.sha256());
+    }
+
+    /** Whether an addendum of these words would read as a co-signature; nobody may write one by hand. */
+    public static boolean isCoSignature(String text) {
+        return text.startsWith(CO_SIGNED);
     }
 
     /** When the last of those needed has signed; empty until then. */

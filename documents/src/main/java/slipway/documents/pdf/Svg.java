@@ -24,11 +24,13 @@ public final class Svg {
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
     private static final Set<String> FORBIDDEN = Set.of("script", "foreignobject", "image", "iframe", "audio", "video");
 
+    private final String markup;
     private final Element root;
     private final double width;
     private final double height;
 
-    private Svg(Element root, double width, double height) {
+    private Svg(String markup, Element root, double width, double height) {
+        this.markup = markup;
         this.root = root;
         this.width = width;
         this.height = height;
@@ -53,7 +55,7 @@ public final class Svg {
             throw new IllegalArgumentException("a drawing needs a viewBox of four numbers with positive width and"
                     + " height, was \"" + root.getAttribute("viewBox") + "\"");
         }
-        return new Svg(root, width, height);
+        return new Svg(markup, root, width, height);
     }
 
     private static Element rootOf(String markup) {
@@ -119,6 +121,11 @@ public final class Svg {
         } catch (NumberFormatException e) {
             return Double.NaN;
         }
+    }
+
+    /** The text that was read. */
+    public String markup() {
+        return markup;
     }
 
     Element root() {

@@ -42,6 +42,33 @@ class PaperPrinterTest {
     }
 
     @Test
+    void aPartWhoseSentencesWereAllTakenOutIsNotPrinted() throws Exception {
+        PaperInput input = SamplePapers.full();
+        PaperText text = PaperWriter.write(PaperKind.LETTER, input);
+        Part last = text.parts().get(text.parts().size() - 1);
+        for (Sentence sentence : last.sentences()) {
+            text = text.without(sentence.id());
+        }
+        PaperFrame frame = PaperFrame.of(PaperKind.LETTER, input);
+        assertThat(PdfText.inReadingOrder(PRINTER.print(text, frame, Paper.A4).pdf()))
+                .doesNotContain(last.heading());
+        assertThat(PRINTER.text(text, frame)).doesNotContain("\n" + last.heading() + "\n");
+    }
+
+    @Test
+    void whatStandsAroundASignedPaperPrintsTheSameFromItsText() {
+        PaperInput input = SamplePapers.full();
+        PaperText text = PaperWriter.write(PaperKind.PROGRESS_REPORT, input);
+        PaperFrame frame = PaperFrame.of(PaperKind.PROGRESS_REPORT, input);
+        String kept = PaperJson.write(text, frame);
+        assertThat(PaperJson.read(kept)).isEqualTo(text);
+        assertThat(PaperJson.frame(PaperJson.write(text))).isEmpty();
+        assertThat(PRINTER.print(text, PaperJson.frame(kept).orElseThrow(), Paper.A4)
+                        .pdf())
+                .isEqualTo(PRINTER.print(text, frame, Paper.A4).pdf());
+    }
+
+    @Test
     void theRelapsePlanIsOnePage() {
         PaperInput input = SamplePapers.full();
         Printed printed = PRINTER.print(
