@@ -107,7 +107,7 @@ public class Heads {
         if (step == Step.PLAN) {
             return plan.isEmpty() ? "open" : plan.get().state() == PlanState.PROPOSED ? "ask" : "done";
         }
-        if (section.isPresent()) {
+        if (section.isPresent() && step != Step.WRITE) {
             return chart.section(section.get()).isEmpty() ? "open" : "done";
         }
         boolean done = switch (step) {

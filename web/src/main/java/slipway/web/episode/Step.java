@@ -17,7 +17,7 @@ public enum Step {
     TRY(null),
     FOLLOW(null),
     MEASURE(null),
-    WRITE(null);
+    WRITE(Section.PAPERWORK);
 
     private final @Nullable Section section;
 
@@ -40,11 +40,11 @@ public enum Step {
         return values()[Math.min(ordinal() + 1, values().length - 1)];
     }
 
-    static Optional<Step> find(String key) {
+    public static Optional<Step> find(String key) {
         return Arrays.stream(values()).filter(step -> step.key().equals(key)).findFirst();
     }
 
-    static Step editing(Section section) {
+    public static Step editing(Section section) {
         return Arrays.stream(values())
                 .filter(step -> step.section().filter(section::equals).isPresent())
                 .findFirst()

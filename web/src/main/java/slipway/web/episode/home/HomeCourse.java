@@ -85,7 +85,7 @@ public class HomeCourse {
     }
 
     /** The visit of a plan, with the ceilings that were set when it was accepted. */
-    private VisitPlan visit(PlanVersion plan) {
+    public VisitPlan visit(PlanVersion plan) {
         byte[] inputs = plan.plan().inputs().getBytes(StandardCharsets.UTF_8);
         ObjectNode tree = (ObjectNode) YamlDocument.read("plan", inputs).root();
         ArrayNode ceilings = tree.withObject("/choices").putArray("ceilings");
