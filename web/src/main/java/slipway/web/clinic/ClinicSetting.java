@@ -2,12 +2,13 @@ package slipway.web.clinic;
 
 import java.util.List;
 import java.util.Optional;
+import slipway.web.hours.OpeningHours;
 
 /** A setting that a clinic lead can change: its key, what it is if nobody has, and what it may be. */
 enum ClinicSetting {
     UNITS("units", "metric", "metric|us"),
     IDLE_MINUTES("idleMinutes", "15", "([5-9]|[1-9]\\d|1[01]\\d|120)"),
-    OPENING_HOURS("openingHours", "Mon-Fri 08:00-18:00", "[A-Za-z0-9:,; -]{0,200}"),
+    OPENING_HOURS(OpeningHours.SETTING, OpeningHours.USUAL, "[A-Za-z0-9:,; -]{0,200}"),
     CLOSED_ADVICE("closedAdvice", "", ".{0,300}");
 
     private final String key;
@@ -29,7 +30,8 @@ enum ClinicSetting {
     }
 
     boolean takes(String value) {
-        return value.matches(form);
+        return value.matches(form)
+                && (this != OPENING_HOURS || OpeningHours.read(value).isPresent());
     }
 
     static Optional<ClinicSetting> find(String key) {

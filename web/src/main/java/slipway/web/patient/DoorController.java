@@ -42,6 +42,8 @@ class DoorController {
             return CLOSED;
         }
         model.addAttribute("token", token);
+        // Only a language that was asked for is kept: otherwise that of the person's record holds.
+        model.addAttribute("asked", PatientViews.chosen(request).isPresent());
         return views.show("patient/open", PatientViews.ofStranger(request), request, model);
     }
 

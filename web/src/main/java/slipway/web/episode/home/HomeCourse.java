@@ -170,6 +170,10 @@ public class HomeCourse {
 
     /** A report on another plan than this one is not read; it stays in the record. */
     private static List<slipway.reasoning.response.checkin.CheckIn> readable(CheckIn kept, Home home) {
+        int plan = kept.body().path("plan").asInt(home.plan().number());
+        if (plan != home.plan().number()) {
+            return List.of();
+        }
         return mistakes(kept.body(), home).isEmpty() ? read(kept.body(), home) : List.of();
     }
 
