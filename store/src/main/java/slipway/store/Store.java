@@ -19,6 +19,7 @@ import slipway.store.db.Pools;
 import slipway.store.db.StoreFailure;
 import slipway.store.session.ServerKeys;
 import slipway.store.session.SessionStore;
+import slipway.store.work.SharedWork;
 
 /** The open database of a clinic. */
 public final class Store implements AutoCloseable {
@@ -33,6 +34,7 @@ public final class Store implements AutoCloseable {
     private final SessionStore sessions;
     private final ServerKeys keys;
     private final Backups backups;
+    private final SharedWork work;
 
     private Store(Pools pools, SQLDialect dialect) {
         var db = new Db(pools, dialect);
@@ -41,6 +43,7 @@ public final class Store implements AutoCloseable {
         this.sessions = new SessionStore(db);
         this.keys = new ServerKeys(db);
         this.backups = new Backups(pools, dialect, db);
+        this.work = new SharedWork(db);
     }
 
     /**
@@ -114,6 +117,11 @@ public final class Store implements AutoCloseable {
     /** Backups, and how old the last one is. */
     public Backups backups() {
         return backups;
+    }
+
+    /** What is done on a schedule, by one of several servers at a time, and what came of it. */
+    public SharedWork work() {
+        return work;
     }
 
     /** For what writes in its own way, such as web sessions; one connection on SQLite. */

@@ -47,6 +47,7 @@ public final class WebServer implements AutoCloseable {
             beans.registerSingleton("records", store.records());
             beans.registerSingleton("sessionStore", store.sessions());
             beans.registerSingleton("serverKeys", store.keys());
+            beans.registerSingleton("sharedWork", store.work());
             beans.registerSingleton("clock", clock);
         });
         return new WebServer(application.run());

@@ -5,13 +5,8 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -34,14 +29,10 @@ import slipway.store.backup.BackupReport;
                     + " and checked before it gets its name. Whichever database the records come from, the backup goes"
                     + " back into either.",
             "",
-            "If TARGET is a folder, the file is named by the time; run it every night from the system's clock. Not in it:"
+            "If TARGET is a folder, the file is named by the time. 'slipway serve --backup' does this every night. Not in it:"
                     + " who is signed in at the moment, and what else lies in the folder of the records."
         })
 public final class BackupCommand implements Callable<Integer> {
-    private static final String END = ".slipway-backup";
-    private static final DateTimeFormatter NAME =
-            DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'").withZone(ZoneOffset.UTC);
-
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -68,14 +59,14 @@ public final class BackupCommand implements Callable<Integer> {
         }
         BackupKey sealing = key.forNew();
         Instant now = Instant.now();
-        Path file = folder ? target.resolve("slipway-" + NAME.format(now) + END) : target;
+        Path file = folder ? new BackupFolder(target).file(now) : target;
         PrintWriter out = spec.commandLine().getOut();
         try (Store store = place.open()) {
             BackupReport report = store.backups().write(file, sealing, place.folder(), now);
             out.println(file);
             int status = tell(out, report);
             if (keep.isPresent()) {
-                deleteOlder(target, keep.get());
+                new BackupFolder(target).keepNewest(keep.get());
             }
             return status;
         }
@@ -90,18 +81,5 @@ public final class BackupCommand implements Callable<Integer> {
         report.trail().breaks().forEach(found -> out.println("BROKEN  " + found));
         out.flush();
         return report.trail().isIntact() ? ExitStatus.OK : ExitStatus.DAMAGE;
-    }
-
-    private static void deleteOlder(Path folder, int keep) throws IOException {
-        try (Stream<Path> all = Files.list(folder)) {
-            // Named by the time, so that the order of the names is that of the times.
-            List<Path> old = all.filter(file -> file.getFileName().toString().matches("slipway-\\d{8}T\\d{6}Z" + END))
-                    .sorted(Comparator.reverseOrder())
-                    .skip(keep)
-                    .toList();
-            for (Path file : old) {
-                Files.delete(file);
-            }
-        }
     }
 }

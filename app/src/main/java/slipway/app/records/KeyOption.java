@@ -47,6 +47,20 @@ public final class KeyOption {
         }
     }
 
+    /**
+     * The key of a file or of the passphrase in the environment, where nobody sits at a keyboard.
+     *
+     * @throws BadInputException if there is neither, or it is too short
+     */
+    public static BackupKey unattended(Optional<Path> file) {
+        if (file.isEmpty() && System.getenv(PASSPHRASE) == null) {
+            throw new BadInputException("slipway: backups need a key: --backup-key FILE, or " + PASSPHRASE);
+        }
+        var option = new KeyOption();
+        option.file = file;
+        return option.forExisting();
+    }
+
     private static char[] ask(boolean twice) {
         Console console = Optional.ofNullable(System.console())
                 .orElseThrow(

@@ -10,7 +10,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import slipway.app.upkeep.Upkeep;
 import slipway.store.Store;
+import slipway.store.work.Worker;
 import slipway.web.WebServer;
 import slipway.web.demo.DemoClinic;
 
@@ -37,13 +39,15 @@ public final class DemoCommand implements Callable<Integer> {
         Path folder = Files.createTempDirectory("slipway-demo");
         Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
         try (Store store = Serving.open(folder, Optional.empty());
-                WebServer server = serving.start(store, folder, Optional.empty(), true)) {
+                WebServer server = serving.start(store, folder, Optional.empty(), true);
+                Worker upkeep = Upkeep.of(store, folder, Optional.empty())) {
             server.part(DemoClinic.class).fill();
             serving.announce(out, server);
             out.println("All people there are invented. Two sign-ins:");
             DemoClinic.SIGN_INS.forEach((login, password) -> out.printf("  %-10s %s%n", login, password));
             out.println("Not a diagnosis, and no substitute for a licensed clinician. Stop with Ctrl+C.");
             out.flush();
+            upkeep.start(Upkeep.LOOK_EVERY);
             server.await();
         }
         return 0;

@@ -5,12 +5,17 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import slipway.app.upkeep.NightlyBackup;
+import slipway.app.upkeep.Upkeep;
 import slipway.store.Store;
+import slipway.store.work.Worker;
 import slipway.web.WebServer;
 import slipway.web.security.SetUpCode;
 
@@ -48,17 +53,23 @@ public final class ServeCommand implements Callable<Integer> {
     @Mixin
     private Serving serving = new Serving();
 
+    @ArgGroup(exclusive = false)
+    private @Nullable BackupOptions backup;
+
     @Override
     public Integer call() throws InterruptedException {
         PrintWriter out = spec.commandLine().getOut();
+        Optional<NightlyBackup> nightly = Optional.ofNullable(backup).map(BackupOptions::nightly);
         try (Store store = Serving.open(data, database);
-                WebServer server = serving.start(store, data, database, false)) {
+                WebServer server = serving.start(store, data, database, false);
+                Worker upkeep = Upkeep.of(store, data, nightly)) {
             serving.announce(out, server);
             if (store.records().clinics().list().isEmpty()) {
                 out.println("First start: open /set-up there and enter this code within a day:");
                 out.println("  " + SetUpCode.renew(store.records(), Clock.systemUTC()));
             }
             out.flush();
+            upkeep.start(Upkeep.LOOK_EVERY);
             server.await();
         }
         return 0;

@@ -187,13 +187,18 @@ public final class StaffStore implements Staff {
     }
 
     @Override
-    public void failed(String staffId, Instant nextAllowedAt, Act act) {
+    public boolean countAttempt(String staffId, int failures, Instant nextAllowedAt) {
+        return Attempts.count(db, staffId, failures, nextAllowedAt);
+    }
+
+    @Override
+    public void uncountAttempt(Credentials before) {
+        Attempts.uncount(db, before);
+    }
+
+    @Override
+    public void failed(String staffId, Act act) {
         withAccount(staffId, act, (tx, account) -> {
-            tx.update(StaffTable.STAFF)
-                    .set(StaffTable.FAILURES, StaffTable.FAILURES.plus(1))
-                    .set(StaffTable.NEXT_ALLOWED_AT, nextAllowedAt)
-                    .where(StaffTable.ID.eq(staffId))
-                    .execute();
             note(tx, account, act, Note.plain(Action.SIGN_IN_FAILED, "staff", staffId));
             return account;
         });

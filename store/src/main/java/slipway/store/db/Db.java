@@ -1,5 +1,7 @@
 package slipway.store.db;
 
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jooq.DSLContext;
@@ -56,6 +58,14 @@ public final class Db {
         } catch (DataAccessException e) {
             throw failure(e);
         }
+    }
+
+    /** The time by the clock of the database, which all servers share; on SQLite that of this machine. */
+    public Instant now(DSLContext query) {
+        String micros = query.dialect() == SQLDialect.SQLITE
+                ? "cast(unixepoch('subsec') * 1000000 as integer)"
+                : "cast(extract(epoch from clock_timestamp()) * 1000000 as bigint)";
+        return Instant.EPOCH.plus(query.fetchValue(DSL.field(micros, Long.class)), ChronoUnit.MICROS);
     }
 
     private static StoreFailure failure(DataAccessException e) {

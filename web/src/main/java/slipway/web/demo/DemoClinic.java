@@ -66,6 +66,19 @@ public class DemoClinic {
                 new Act(colleague.id(), Role.THERAPIST, CLINIC, now));
     }
 
+    /**
+     * One more invented person, with a plan at home; for tests and measurements on filled records.
+     *
+     * @param act whose person it is, and when
+     * @return id of the episode
+     */
+    public String personAtHome(String name, Act act) {
+        LocalDate day = LocalDate.ofInstant(act.at(), ZoneOffset.UTC);
+        String episode = begin(DemoCase.read("low-irritability-stiff", day).as(name), Section.CHOICES, act);
+        course.release(episode, act);
+        return episode;
+    }
+
     private StaffAccount staff(String login, Set<Role> roles, Reach reach, Act act) {
         String password = SIGN_INS.get(login);
         // Whoever has no sign-in of the demo gets a hash that no password has.

@@ -52,16 +52,17 @@ class SignIn {
             passwords.matches(password, nobodysHash);
             return new Outcome.Wrong();
         }
-        Credentials credentials = found.get();
-        Optional<Instant> wait = credentials.nextAllowedAt().filter(now::isBefore);
-        if (wait.isPresent()) {
-            return new Outcome.Wait(wait.get());
+        Attempt attempt = count(found.get(), now);
+        if (attempt.pause().isPresent()) {
+            return new Outcome.Wait(attempt.pause().get());
         }
+        Credentials credentials = attempt.before();
         StaffAccount account = credentials.account();
         if (!passwords.matches(password, credentials.passwordHash()) || !account.active()) {
-            return failed(credentials, now);
+            return failed(account, now);
         }
         if (credentials.totpSecret().isPresent()) {
+            records.staff().uncountAttempt(credentials);
             return new Outcome.CodeNeeded(login);
         }
         return in(account, now);
@@ -69,24 +70,40 @@ class SignIn {
 
     Outcome code(String login, String code) {
         Instant now = clock.instant();
-        Credentials credentials = records.staff().credentials(login).orElseThrow();
-        Optional<Instant> wait = credentials.nextAllowedAt().filter(now::isBefore);
-        if (wait.isPresent()) {
-            return new Outcome.Wait(wait.get());
+        Attempt attempt = count(records.staff().credentials(login).orElseThrow(), now);
+        if (attempt.pause().isPresent()) {
+            return new Outcome.Wait(attempt.pause().get());
         }
+        Credentials credentials = attempt.before();
         OptionalLong step = credentials.totpSecret().stream()
                 .flatMapToLong(secret -> SecondFactor.matchingStep(secret, code, now, 0).stream())
                 .findFirst();
         boolean right = step.isPresent()
                 && credentials.account().active()
                 && records.staff().useTotpStep(credentials.account().id(), step.getAsLong());
-        return right ? in(credentials.account(), now) : failed(credentials, now);
+        return right ? in(credentials.account(), now) : failed(credentials.account(), now);
     }
 
-    private Outcome failed(Credentials credentials, Instant now) {
-        StaffAccount account = credentials.account();
-        Instant next = SlowDown.nextAllowed(credentials.failures() + 1, now);
-        records.staff().failed(account.id(), next, act(account, now));
+    /** An attempt that was counted, with what was known before; or until when none is taken. */
+    private record Attempt(Credentials before, Optional<Instant> pause) {}
+
+    /** Counts first and looks afterwards: of hundreds at once only the first few are looked at. */
+    private Attempt count(Credentials found, Instant now) {
+        Credentials credentials = found;
+        while (true) {
+            Optional<Instant> wait = credentials.nextAllowedAt().filter(now::isBefore);
+            Instant next = SlowDown.nextAllowed(credentials.failures() + 1, now);
+            if (wait.isPresent()
+                    || records.staff().countAttempt(credentials.account().id(), credentials.failures(), next)) {
+                return new Attempt(credentials, wait);
+            }
+            credentials =
+                    records.staff().credentials(credentials.account().login()).orElseThrow();
+        }
+    }
+
+    private Outcome failed(StaffAccount account, Instant now) {
+        records.staff().failed(account.id(), act(account, now));
         return new Outcome.Wrong();
     }
 

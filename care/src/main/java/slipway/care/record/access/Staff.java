@@ -52,11 +52,23 @@ public interface Staff {
     void signedOut(String staffId, Act act);
 
     /**
-     * Takes note of a failed attempt.
+     * Counts an attempt as failed before anybody looks at it, so that many at once, on several servers, count each.
      *
+     * @param failures that were read
      * @param nextAllowedAt before this no further attempt is to be taken
+     * @return false if another attempt was counted meanwhile; read again then
      */
-    void failed(String staffId, Instant nextAllowedAt, Act act);
+    boolean countAttempt(String staffId, int failures, Instant nextAllowedAt);
+
+    /**
+     * Takes an attempt back that was counted and was right but has not signed anybody in yet.
+     *
+     * @param before as they were read before it was counted
+     */
+    void uncountAttempt(Credentials before);
+
+    /** Writes into the trail that an attempt failed; it was counted before. */
+    void failed(String staffId, Act act);
 
     /** Teams of a clinic. */
     List<Team> teams(String clinicId);

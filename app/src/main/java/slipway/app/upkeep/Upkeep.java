@@ -1,0 +1,51 @@
+package slipway.app.upkeep;
+
+import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slipway.store.Store;
+import slipway.store.work.Task;
+import slipway.store.work.Turns;
+import slipway.store.work.Worker;
+
+/** All work on a schedule of a server. */
+public final class Upkeep {
+    /** How often a server looks whether something is due. */
+    public static final Duration LOOK_EVERY = Duration.ofSeconds(20);
+
+    private static final Duration SWEEP_EVERY = Duration.ofMinutes(10);
+    private static final Duration ALERTS_EVERY = Duration.ofMinutes(1);
+    private static final Duration AGAIN = Duration.ofMinutes(1);
+
+    /** Whoever comes back after this long starts from what is recorded. */
+    private static final Duration DRAFTS_KEPT = Duration.ofDays(14);
+
+    private Upkeep() {}
+
+    /** For a server on these records; does nothing before it is started. */
+    public static Worker of(Store store, Path folder, Optional<NightlyBackup> backup) {
+        return worker(store, folder, backup, Clock.systemUTC());
+    }
+
+    /** The same with a clock. */
+    static Worker worker(Store store, Path folder, Optional<NightlyBackup> backup, Clock clock) {
+        var tasks = new ArrayList<>(List.of(
+                new Task("alerts", Turns.every(ALERTS_EVERY), AGAIN, new Escalation(store.records(), clock)::run),
+                new Task("sweep", Turns.every(SWEEP_EVERY), AGAIN, () -> sweep(store, clock)),
+                new Task("keeping", Turns.every(Duration.ofDays(7)), AGAIN, new Keeping(store.records(), clock)::run)));
+        backup.ifPresent(nightly -> tasks.add(nightly.task(store, folder, clock)));
+        return new Worker(store.work(), ManagementFactory.getRuntimeMXBean().getName(), tasks);
+    }
+
+    private static String sweep(Store store, Clock clock) {
+        Instant now = clock.instant();
+        int sessions = store.sessions().deleteExpired(now);
+        store.records().drafts().purge(now.minus(DRAFTS_KEPT));
+        return sessions == 0 ? "" : sessions + " sessions had ended";
+    }
+}
