@@ -48,6 +48,7 @@ public final class WebServer implements AutoCloseable {
             beans.registerSingleton("sessionStore", store.sessions());
             beans.registerSingleton("serverKeys", store.keys());
             beans.registerSingleton("sharedWork", store.work());
+            beans.registerSingleton("backups", store.backups());
             beans.registerSingleton("clock", clock);
         });
         return new WebServer(application.run());

@@ -64,7 +64,7 @@ public final class ServeCommand implements Callable<Integer> {
                 WebServer server = serving.start(store, data, database, false);
                 Worker upkeep = Upkeep.of(store, data, nightly)) {
             serving.announce(out, server);
-            if (store.records().clinics().list().isEmpty()) {
+            if (SetUpCode.needed(store.records())) {
                 out.println("First start: open /set-up there and enter this code within a day:");
                 out.println("  " + SetUpCode.renew(store.records(), Clock.systemUTC()));
             }

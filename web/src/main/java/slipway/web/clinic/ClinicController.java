@@ -26,6 +26,7 @@ import slipway.care.record.access.StaffAccount;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
 import slipway.exercises.yaml.Mistake;
+import slipway.store.backup.Backups;
 import slipway.web.episode.Desk;
 import slipway.web.form.FormReader;
 import slipway.web.form.FormView;
@@ -45,10 +46,12 @@ class ClinicController {
 
     private final Desk desk;
     private final Pages pages;
+    private final Backups backups;
 
-    ClinicController(Desk desk, Pages pages) {
+    ClinicController(Desk desk, Pages pages, Backups backups) {
         this.desk = desk;
         this.pages = pages;
+        this.backups = backups;
     }
 
     /** The fields of the clinic's own form. */
@@ -158,7 +161,9 @@ class ClinicController {
         model.addAttribute("teams", records.staff().teams(act.clinicId()));
         model.addAttribute(
                 "grants", records.staff().grants(act.clinicId(), act.at().minus(GLASS_SHOWN)));
-        model.addAttribute("settings", settings(act.clinicId()));
+        List<Setting> settings = settings(act.clinicId());
+        model.addAttribute("settings", settings);
+        model.addAttribute("backup", BackupAge.of(backups.last(), act.at(), mostDays(settings)));
         model.addAttribute("kinds", options("kind.", KINDS));
         model.addAttribute(
                 "roles",
@@ -173,6 +178,14 @@ class ClinicController {
                                 .map(ClinicController::lower)
                                 .toList()));
         return "clinic/clinic";
+    }
+
+    private static int mostDays(List<Setting> settings) {
+        return settings.stream()
+                .filter(setting -> setting.key().equals(ClinicSetting.BACKUP_DAYS.key()))
+                .mapToInt(setting -> Integer.parseInt(setting.value()))
+                .findFirst()
+                .orElseThrow();
     }
 
     private List<Setting> settings(String clinicId) {

@@ -9,7 +9,9 @@ enum ClinicSetting {
     UNITS("units", "metric", "metric|us"),
     IDLE_MINUTES("idleMinutes", "15", "([5-9]|[1-9]\\d|1[01]\\d|120)"),
     OPENING_HOURS(OpeningHours.SETTING, OpeningHours.USUAL, "[A-Za-z0-9:,; -]{0,200}"),
-    CLOSED_ADVICE("closedAdvice", "", ".{0,300}");
+    CLOSED_ADVICE("closedAdvice", "", ".{0,300}"),
+    /** Common practice is a backup every night; beyond two days one was missed. */
+    BACKUP_DAYS("backupDays", "2", "[1-9]\\d?");
 
     private final String key;
     private final String otherwise;

@@ -19,6 +19,12 @@ public final class SetUpCode {
 
     private SetUpCode() {}
 
+    /** Whether nobody can sign in yet: no clinic has an account. One may be there all the same, brought in by a file. */
+    public static boolean needed(Records records) {
+        return records.clinics().list().stream()
+                .allMatch(clinic -> records.staff().list(clinic.id()).isEmpty());
+    }
+
     /** Makes a new code and voids the one before. */
     public static String renew(Records records, Clock clock) {
         var bytes = new byte[BYTES];

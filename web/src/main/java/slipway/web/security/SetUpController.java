@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import org.springframework.http.HttpStatus;
 import org.springframework.security.crypto.password.PasswordEncoder;
@@ -19,6 +20,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import slipway.care.record.Act;
 import slipway.care.record.Records;
 import slipway.care.record.Role;
+import slipway.care.record.access.Clinic;
 import slipway.care.record.access.Reach;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
@@ -88,15 +90,18 @@ class SetUpController {
 
     @GetMapping("/set-up")
     String ask(HttpServletRequest request, Model model) {
-        if (!records.clinics().list().isEmpty()) {
+        if (!SetUpCode.needed(records)) {
             return "redirect:/sign-in";
         }
-        return show(new SetUp("", "", "therapy", "", "", "", "", ""), List.of(), request, model);
+        SetUp known = there().map(clinic -> new SetUp(
+                        "", clinic.name(), clinic.setting(), clinic.phone(), clinic.emergencyNumber(), "", "", ""))
+                .orElseGet(() -> new SetUp("", "", "therapy", "", "", "", "", ""));
+        return show(known, List.of(), request, model);
     }
 
     @PostMapping("/set-up")
     String take(@ModelAttribute SetUp given, HttpServletRequest request, HttpServletResponse response, Model model) {
-        if (!records.clinics().list().isEmpty()) {
+        if (!SetUpCode.needed(records)) {
             return "redirect:/sign-in";
         }
         List<Mistake> mistakes = mistakes(given);
@@ -107,15 +112,7 @@ class SetUpController {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
             return show(given, mistakes, request, model);
         }
-        var act = new Act("set-up", Role.PROGRAM, UUID.randomUUID().toString(), clock.instant());
-        records.clinics()
-                .add(
-                        given.clinic().strip(),
-                        given.setting(),
-                        given.phone().strip(),
-                        given.emergency().strip(),
-                        false,
-                        act);
+        Act act = clinic(given);
         records.staff()
                 .add(
                         login(given),
@@ -126,6 +123,31 @@ class SetUpController {
                         act);
         Notices.put(request, WORDS.get("setup.done"));
         return "redirect:/sign-in";
+    }
+
+    /** The clinic that is there already, without an account: the first account becomes its lead. */
+    private Optional<Clinic> there() {
+        return records.clinics().list().stream().findFirst();
+    }
+
+    /** Makes the clinic, or sets right the one that is there; in its name the account is made. */
+    private Act clinic(SetUp given) {
+        Optional<Clinic> there = there();
+        String id = there.map(Clinic::id).orElseGet(() -> UUID.randomUUID().toString());
+        var act = new Act("set-up", Role.PROGRAM, id, clock.instant());
+        String name = given.clinic().strip();
+        String phone = given.phone().strip();
+        String emergency = given.emergency().strip();
+        if (there.isEmpty()) {
+            records.clinics().add(name, given.setting(), phone, emergency, false, act);
+        } else {
+            Clinic known = there.get();
+            records.clinics()
+                    .change(
+                            new Clinic(id, name, given.setting(), phone, emergency, known.demo(), known.version()),
+                            act);
+        }
+        return act;
     }
 
     private static String login(SetUp given) {
@@ -154,6 +176,7 @@ class SetUpController {
     private String show(SetUp given, List<Mistake> mistakes, HttpServletRequest request, Model model) {
         model.addAttribute("page", pages.page(request, WORDS.get("setup.title")));
         model.addAttribute("t", WORDS);
+        model.addAttribute("there", there().map(Clinic::name));
         model.addAttribute("form", new FormView(given.fields(), mistakes));
         model.addAttribute(
                 "settings",

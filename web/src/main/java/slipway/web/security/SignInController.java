@@ -68,7 +68,7 @@ class SignInController {
 
     @GetMapping("/sign-in")
     String ask(HttpServletRequest request, Model model) {
-        if (records.clinics().list().isEmpty()) {
+        if (SetUpCode.needed(records)) {
             return "redirect:/set-up";
         }
         return show(request, model, "", Optional.empty());

@@ -6,8 +6,11 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import slipway.care.record.Act;
+import slipway.care.record.Role;
 import slipway.web.TestServer;
 import slipway.web.TestServer.Visitor;
 
@@ -71,6 +74,25 @@ class SetUpTest {
             late.get("/sign-in");
             assertThat(TestServer.location(post(late, second))).isEqualTo("/sign-in");
             assertThat(server.records().clinics().list()).hasSize(1);
+        }
+    }
+
+    @Test
+    void whereAClinicWasBroughtInByAFileTheFirstAccountBecomesItsLead() {
+        try (TestServer server = new TestServer(folder, false)) {
+            Act act = new Act("import", Role.PROGRAM, "brought-in", Instant.now());
+            server.records().clinics().add("Harbour Steps", "primary-care", "", "911", false, act);
+            String code = SetUpCode.renew(server.records(), Clock.systemUTC());
+            assertThat(TestServer.location(server.visitor().get("/sign-in"))).isEqualTo("/set-up");
+            assertThat(server.visitor().get("/set-up").body()).contains("Harbour Steps", "911", "Make the account");
+            assertThat(TestServer.location(send(server.visitor(), code))).isEqualTo("/sign-in");
+            assertThat(server.records().clinics().list())
+                    .singleElement()
+                    .satisfies(clinic -> assertThat(clinic.name()).isEqualTo("Invented clinic"));
+            assertThat(server.records().staff().list("brought-in")).hasSize(1);
+
+            Visitor lead = server.visitor().signIn("lead", PASSWORD);
+            assertThat(lead.get("/clinic").body()).contains("No backup has been made");
         }
     }
 }
