@@ -16,9 +16,6 @@ import slipway.reasoning.course.GoalCheck;
 import slipway.reasoning.course.GoalDraft;
 import slipway.reasoning.course.Series;
 import slipway.reasoning.deadlines.Deadline;
-import slipway.reasoning.deadlines.Deadlines;
-import slipway.reasoning.deadlines.PaperRule;
-import slipway.reasoning.deadlines.PaperTrail;
 import slipway.reasoning.response.checkin.CheckIn;
 
 /**
@@ -97,21 +94,7 @@ public record EpisodeFacts(
 
     /** What is due by the payer's terms, as it stands on a day; empty without a visit or without terms. */
     public List<Deadline> deadlines(LocalDate asOf) {
-        List<LocalDate> treated = visitsUpTo(asOf).stream().map(Treatment::day).toList();
-        if (treated.isEmpty()) {
-            return List.of();
-        }
-        var trail = new PaperTrail(
-                treated,
-                frame.orderedOn().isPresent(),
-                frame.days("plan").stream().findFirst(),
-                frame.days("certification").stream().findFirst(),
-                frame.days("recertification"),
-                frame.dosage().ends(),
-                frame.days("progress-report"));
-        return PaperRule.find(frame.payer(), treated.get(0))
-                .map(rule -> Deadlines.of(rule, trail, asOf))
-                .orElse(List.of());
+        return PapersDue.of(frame, visitsUpTo(asOf).stream().map(Treatment::day).toList(), asOf);
     }
 
     /** The visits up to a day, that day included. */

@@ -69,6 +69,11 @@ public record Frame(
      */
     public record Sent(String what, LocalDate day, String to, String how) {}
 
+    /** The same with other letters. */
+    Frame with(List<Sent> sent) {
+        return new Frame(born, therapist, referrer, orderedOn, payer, dosage, diagnoses, sent);
+    }
+
     /** Days on which something was sent or signed. */
     public List<LocalDate> days(String what) {
         return letters.stream()

@@ -83,6 +83,25 @@ class DeadlinesReferenceTest {
         assertThat(Deadlines.of(RULE, longer, FIRST).get(1).due()).contains(FIRST.plusDays(170));
     }
 
+    /** A week and two visits ahead are common practice (paper-warnings.csv); the dates are those of the worked example. */
+    @Test
+    void aWarningComesAWeekOrTwoVisitsAheadAndStaysWhenItIsOver() {
+        assertThat(warned(trail(1, true), FIRST.plusDays(22))).isEmpty();
+        assertThat(warned(trail(1, true), LocalDate.of(2026, 1, 28))).containsExactly(Deadline.Kind.CERTIFICATION);
+        assertThat(warned(trail(1, true), LocalDate.of(2026, 2, 5))).containsExactly(Deadline.Kind.CERTIFICATION);
+        assertThat(warned(trail(1, true), LocalDate.of(2026, 3, 29)))
+                .containsExactly(Deadline.Kind.CERTIFICATION, Deadline.Kind.RECERTIFICATION);
+        assertThat(warned(trail(7, true), FIRST.plusDays(20))).isEmpty();
+        assertThat(warned(trail(8, true), FIRST.plusDays(21))).containsExactly(Deadline.Kind.PROGRESS_REPORT);
+    }
+
+    private static List<Deadline.Kind> warned(PaperTrail trail, LocalDate asOf) {
+        List<Deadline> all = Deadlines.of(RULE, trail, asOf);
+        return PaperWarnings.of(all, trail.treatmentDays().size(), asOf).stream()
+                .map(Deadline::kind)
+                .toList();
+    }
+
     @Test
     void withoutAPayerNothingIsDue() {
         assertThat(Deadlines.of(PaperRule.find("none", FIRST).orElseThrow(), trail(12, false), FIRST.plusDays(365)))

@@ -1,5 +1,6 @@
 package slipway.store.caseload;
 
+import java.util.Collection;
 import java.util.List;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
@@ -8,6 +9,7 @@ import org.jooq.Select;
 import org.jooq.impl.DSL;
 import slipway.care.record.Act;
 import slipway.care.record.caseload.Caseload;
+import slipway.care.record.caseload.PaperTrailRow;
 import slipway.care.record.caseload.PersonRow;
 import slipway.care.record.caseload.TodayRow;
 import slipway.store.access.Scope;
@@ -77,6 +79,19 @@ public final class CaseloadStore implements Caseload {
         Scope scope = scopes.of(act);
         return db.read(
                 query -> PeopleQuery.rows(query, act.clinicId(), text, afterKey, checked(limit), scope.people()));
+    }
+
+    @Override
+    public List<PaperTrailRow> paperTrails(Collection<String> episodeIds, Act act) {
+        if (episodeIds.isEmpty()) {
+            return List.of();
+        }
+        checked(episodeIds.size());
+        Condition seen = EpisodeTable.ID
+                .in(episodeIds)
+                .and(EpisodeTable.CLINIC_ID.eq(act.clinicId()))
+                .and(scopes.of(act).episodes());
+        return db.read(query -> PaperTrailQuery.rows(query, seen));
     }
 
     private static int checked(int limit) {

@@ -51,6 +51,8 @@ class TodayController {
                 .count();
         model.addAttribute("steady", (int) (rows.size() - needs.size() - alarmedOnly));
         model.addAttribute("rows", rows);
+        List<String> ids = rows.stream().map(TodayRow::episodeId).toList();
+        model.addAttribute("papers", PaperDue.of(rows, desk.records().caseload().paperTrails(ids, act), act.at()));
         return "today/today";
     }
 }

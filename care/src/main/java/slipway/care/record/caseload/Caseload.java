@@ -1,5 +1,6 @@
 package slipway.care.record.caseload;
 
+import java.util.Collection;
 import java.util.List;
 import slipway.care.record.Act;
 
@@ -23,4 +24,11 @@ public interface Caseload {
      * @param limit most rows, 1 to 500
      */
     List<PersonRow> people(String text, String afterKey, int limit, Act act);
+
+    /**
+     * What decides by when papers of these episodes are due; those without paperwork in the record are left out.
+     *
+     * @param episodeIds at most 500
+     */
+    List<PaperTrailRow> paperTrails(Collection<String> episodeIds, Act act);
 }
