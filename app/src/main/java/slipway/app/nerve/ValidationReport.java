@@ -130,7 +130,7 @@ final class ValidationReport {
             return;
         }
         out.append("![Forms compared](images/forms.svg)\n\n");
-        var table = new MarkdownTable("form", "what it leaves out", "mean |z|", "rms z", "largest |z|", "in interval");
+        var table = new MarkdownTable("form", "what is different", "mean |z|", "rms z", "largest |z|", "in interval");
         for (LeaveOneStudyOut form : study.forms()) {
             table.row(
                     form.form().name(),

@@ -39,7 +39,7 @@ public final class Calibrator {
 
     /** Fits the form that the program uses; the same as {@link #run(EvidenceTable, ModelForm)}. */
     public static Outcome run(EvidenceTable table) {
-        return run(table, ModelForm.FULL);
+        return run(table, ModelForm.USED);
     }
 
     /** Fits a form to the calibrate rows of a table; every other row is listed as skipped. */

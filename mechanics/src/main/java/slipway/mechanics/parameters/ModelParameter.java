@@ -29,7 +29,8 @@ public enum ModelParameter {
     ROOT_STIFFNESS("root-stiffness"),
     HIP_ZONE("hip-zone"),
     KNEE_ZONE("knee-zone"),
-    ANKLE_ZONE("ankle-zone");
+    ANKLE_ZONE("ankle-zone"),
+    NOTCH_TETHER("notch-tether");
 
     private final String key;
 

@@ -10,6 +10,7 @@ import slipway.mechanics.body.Joint;
 import slipway.mechanics.body.Person;
 import slipway.mechanics.evidence.BundledTable;
 import slipway.mechanics.nerve.Segment;
+import slipway.mechanics.nerve.Site;
 
 /**
  * Lengths, joint zones and cross-section areas of one person's pathway, from {@code geometry.csv} and the stature. Arc
@@ -17,6 +18,7 @@ import slipway.mechanics.nerve.Segment;
  */
 final class Geometry {
     private static final List<CSVRecord> ROWS = BundledTable.read("geometry.csv");
+    private static final Site NOTCH = Site.get("greater sciatic notch");
     private static final String REFERENCE_AREA = "trunk";
 
     private final double statureM;
@@ -48,6 +50,11 @@ final class Geometry {
     /** Arc length of a place given as a fraction of a segment, m. */
     double arcM(Segment segment, double fraction) {
         return startM.getOrDefault(segment, 0.0) + fraction * length(segment);
+    }
+
+    /** Where the sciatic nerve leaves the pelvis and is tethered, m. */
+    double notchM() {
+        return arcM(NOTCH.segment(), NOTCH.position());
     }
 
     /** The segment that holds an arc length. */

@@ -22,7 +22,7 @@ final class MeshBuilder {
     private static final double WIDEST_ZONE = 3;
 
     /** Two break points nearer than this are one, m. */
-    private static final double SAME_PLACE_M = 1e-6;
+    static final double SAME_PLACE_M = 1e-6;
 
     private final Geometry geometry;
     private final MeshDensity density;
@@ -99,6 +99,10 @@ final class MeshBuilder {
         for (Branch.Span span : branch.spans()) {
             points.add(geometry.arcM(span.segment(), span.from()));
             points.add(geometry.arcM(span.segment(), span.to()));
+        }
+        if (branch == Branch.TRUNK) {
+            // A hold at one point needs a node there, or the mesh would converge at first order only.
+            points.add(geometry.notchM());
         }
         double from = points.first();
         double to = points.last();

@@ -41,6 +41,7 @@ final class TissueBuilder {
             }
         }
         addEndSprings(lanes, hold);
+        addNotchTether(lanes, hold);
         return new Tissue(
                 stiffness,
                 hold,
@@ -58,6 +59,20 @@ final class TissueBuilder {
                     hold[node][l] += lanes.get(l).get(ModelParameter.CORD_SPRING);
                 } else if (leaf) {
                     hold[node][l] += lanes.get(l).get(ModelParameter.END_SPRING);
+                }
+            }
+        }
+    }
+
+    /** The tissue that holds the nerve where it leaves the pelvis: at the node of each leg that the mesh has there. */
+    private void addNotchTether(List<ParameterVector> lanes, double[][] hold) {
+        CableTree tree = mesh.tree();
+        double notchM = geometry.notchM();
+        for (int node = 1; node < tree.nodes(); node++) {
+            double arcM = mesh.edgeMiddleM()[node] + 0.5 * tree.edgeLengthM(node);
+            if (mesh.edgeBranch().get(node) == Branch.TRUNK && Math.abs(arcM - notchM) < MeshBuilder.SAME_PLACE_M) {
+                for (int l = 0; l < lanes.size(); l++) {
+                    hold[node][l] += lanes.get(l).get(ModelParameter.NOTCH_TETHER);
                 }
             }
         }
