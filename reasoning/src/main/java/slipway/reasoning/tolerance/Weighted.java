@@ -33,11 +33,15 @@ public final class Weighted {
         double[] found = new double[shares.length];
         int next = 0;
         double reached = 0;
+        // The order is that of floats, so a later value may be smaller by less than a float shows; quantiles never
+        // fall.
+        double largest = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < order.length && next < shares.length; i++) {
             reached += weights[(int) order[i]];
+            largest = Math.max(largest, values[(int) order[i]]);
             // The last draw takes what rounding leaves.
             while (next < shares.length && (reached >= shares[next] * sum || i == order.length - 1)) {
-                found[next++] = values[(int) order[i]];
+                found[next++] = largest;
             }
         }
         return found;
