@@ -109,7 +109,13 @@ public final class ExercisesCommand implements Callable<Integer> {
         }
         Optional<String> only = Optional.ofNullable(id);
         only.ifPresent(Catalogue.bundled()::get);
-        return LoadsText.of(GlideLoads.at(Site.get(name)), only);
+        return LoadsText.of(GlideLoads.at(place(name)), only);
+    }
+
+    private static Site place(String name) {
+        return Site.anywhere(name)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "unknown site \"%s\" (known: %s)".formatted(name, String.join(", ", Site.namesAnywhere()))));
     }
 
     private static Exercise checked(Path file) throws IOException {

@@ -30,6 +30,10 @@ final class LoadsText {
         }
         var out = new StringBuilder("at the " + loads.site().name()
                 + " of a standard body, with the angles of the pictures; median (90 %)\n\n");
+        if (!loads.site().tract().pathway().validated()) {
+            out.append("NOT VALIDATED: hardly anything is published about how the nerves at the front of the leg move."
+                    + "\nThe numbers follow from stated geometry and from what was fitted to the back of the leg.\n\n");
+        }
         out.append(String.format(ROW, "exercise", "glide, mm", "rise of load, %", "mm per %", "called"));
         rows.forEach(row -> out.append(line(row)));
         out.append(

@@ -65,10 +65,9 @@ public final class MotionCommand implements Callable<Integer> {
     public Integer call() {
         var mistakes = new ArrayList<String>();
         Motion played = motion(mistakes);
-        Optional<Site> place = Site.find(site);
+        Optional<Site> place = Site.anywhere(site);
         if (place.isEmpty()) {
-            mistakes.add("unknown site \"%s\" (known: %s)"
-                    .formatted(site, String.join(", ", Site.all().keySet())));
+            mistakes.add("unknown site \"%s\" (known: %s)".formatted(site, String.join(", ", Site.namesAnywhere())));
         }
         if (!mistakes.isEmpty()) {
             throw new BadInputException("slipway: " + String.join("\nslipway: ", mistakes));

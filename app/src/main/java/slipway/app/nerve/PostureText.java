@@ -13,6 +13,11 @@ final class PostureText {
     private static final JsonMapper MAPPER =
             JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
 
+    /** Said wherever numbers of the front of the leg are shown. */
+    static final String UNVALIDATED =
+            "NOT VALIDATED: hardly anything is published about how the nerves at the front of the leg move."
+                    + "\nThe numbers follow from stated geometry and from what was fitted to the back of the leg.";
+
     private PostureText() {}
 
     static String text(PostureReading reading) {
@@ -20,6 +25,7 @@ final class PostureText {
         out.append("posture  ").append(reading.posture()).append('\n');
         out.append("from     ").append(reading.from()).append('\n');
         out.append("tract    ").append(reading.tract().key()).append("\n\n");
+        out.append(reading.validated() ? "" : UNVALIDATED + "\n\n");
         out.append(String.format(
                 Locale.ROOT,
                 "%-30s %-22s %-24s %8s   %s%n",
@@ -64,6 +70,7 @@ final class PostureText {
         root.put("posture", reading.posture().text());
         root.put("from", reading.from().text());
         root.put("tract", reading.tract().key());
+        root.put("validated", reading.validated());
         root.set("sites", MAPPER.valueToTree(reading.sites()));
         root.set("meanPositiveStrainPct", MAPPER.valueToTree(reading.meanPositiveStrainPct()));
         root.put("spreadShown", PostureReading.spreadShown());

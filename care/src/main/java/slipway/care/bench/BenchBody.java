@@ -1,9 +1,11 @@
 package slipway.care.bench;
 
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import slipway.mechanics.body.Person;
 import slipway.mechanics.body.Posture;
+import slipway.mechanics.nerve.Pathway;
 import slipway.mechanics.nerve.Tract;
 import slipway.mechanics.parameters.DrawSet;
 import slipway.mechanics.pathway.PathwayModel;
@@ -15,23 +17,26 @@ import slipway.mechanics.pathway.PathwayModel;
 public final class BenchBody {
     private static final int KEPT = 24;
 
-    private final PathwayModel model;
+    private final Person person;
+    private final DrawSet draws;
+    private final Map<Pathway, PathwayModel> models = new EnumMap<>(Pathway.class);
     private final Map<Asked, PathwayModel.Whole> answers = new LinkedHashMap<>(KEPT + 1, 1, true);
 
     private record Asked(Posture posture, Tract tract) {}
 
-    private BenchBody(PathwayModel model) {
-        this.model = model;
+    private BenchBody(Person person, DrawSet draws) {
+        this.person = person;
+        this.draws = draws;
     }
 
     /** The body of a person in these draws. */
     public static BenchBody of(Person person, DrawSet draws) {
-        return new BenchBody(new PathwayModel(person, draws));
+        return new BenchBody(person, draws);
     }
 
-    /** The model that answers. */
-    public PathwayModel model() {
-        return model;
+    /** The model that answers for a pathway; made when it is first asked for. */
+    public synchronized PathwayModel model(Pathway pathway) {
+        return models.computeIfAbsent(pathway, asked -> PathwayModel.of(asked, person, draws));
     }
 
     /** What the model says about a posture; solved once. */
@@ -39,7 +44,7 @@ public final class BenchBody {
         var asked = new Asked(posture, tract);
         PathwayModel.Whole known = answers.get(asked);
         if (known == null) {
-            known = model.whole(posture, tract);
+            known = model(tract.pathway()).whole(posture, tract);
             answers.put(asked, known);
             if (answers.size() > KEPT) {
                 answers.remove(answers.keySet().iterator().next());

@@ -28,7 +28,7 @@ public record MotionReading(Posture from, Site site, List<Moment> moments) {
     public static MotionReading of(Motion motion, Posture from, Site site, BenchBody body) {
         List<Posture> postures = motion.sampled(MOMENTS);
         PostureResponse start = body.answer(from, site.tract()).response();
-        List<PostureResponse> answers = body.model().respondAlong(postures);
+        List<PostureResponse> answers = body.model(site.tract().pathway()).respondAlong(postures);
         double[] glide0 = start.glideMmAt(site);
         double[] strain0 = start.strainAt(site);
         double[] mean0 = start.meanPositiveStrain(site.tract());

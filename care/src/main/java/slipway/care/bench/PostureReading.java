@@ -3,6 +3,7 @@ package slipway.care.bench;
 import java.util.ArrayList;
 import java.util.List;
 import slipway.mechanics.body.Posture;
+import slipway.mechanics.nerve.Pathway;
 import slipway.mechanics.nerve.PostureResponse;
 import slipway.mechanics.nerve.Site;
 import slipway.mechanics.nerve.Tract;
@@ -43,6 +44,11 @@ public record PostureReading(
         return DATA.value("spread-shown");
     }
 
+    /** Whether published measurements stand behind the model of this pathway; if not, whoever reads it must be told. */
+    public boolean validated() {
+        return tract.pathway().validated();
+    }
+
     /** The reading of a body; differences are taken draw by draw, so that what both postures share cancels. */
     public static PostureReading of(Posture posture, Posture from, Tract tract, BenchBody body) {
         PostureResponse start = body.answer(from, tract).response();
@@ -50,23 +56,32 @@ public record PostureReading(
         PostureResponse end = answer.response();
         double[] mean = difference(end.meanPositiveStrain(tract), start.meanPositiveStrain(tract), 100);
         var sites = new ArrayList<AtSite>();
-        for (Site site : Site.all().values()) {
+        for (Site site : Site.of(tract.pathway()).values()) {
             if (onTract(site, tract)) {
                 double[] strain = difference(end.strainAt(site), start.strainAt(site), 100);
                 sites.add(new AtSite(
                         site.name(),
                         Spread.of(strain),
                         Spread.of(difference(end.glideMmAt(site), start.glideMmAt(site), 1)),
-                        answer.profile().relativeTensionAt(body.model().arcM(site)),
+                        answer.profile()
+                                .relativeTensionAt(body.model(tract.pathway()).arcM(site)),
                         Spread.of(mixed(strain, mean))));
             }
         }
         return new PostureReading(
-                posture, from, tract, List.copyOf(sites), Spread.of(mean), PathwayModel.notModelled(posture));
+                posture,
+                from,
+                tract,
+                List.copyOf(sites),
+                Spread.of(mean),
+                PathwayModel.notModelled(posture, tract.pathway()));
     }
 
     /** Whether a site lies on the way of a tract: on the trunk that all share, or on its own end. */
     public static boolean onTract(Site site, Tract tract) {
+        if (tract.pathway() == Pathway.FRONT) {
+            return site.liesOn(tract);
+        }
         boolean shared = site.tract() == Tract.SCIATIC_TIBIAL
                 && switch (site.segment()) {
                     case CORD, CANAL, PELVIS -> true;

@@ -34,10 +34,14 @@ public final class PostureStrip {
         return landmarks;
     }
 
+    private static Site place(PostureReading.AtSite at) {
+        return Site.anywhere(at.site()).orElseThrow();
+    }
+
     /** As at the nearest named site: only there the draws were asked one by one. */
     private static boolean wayKnown(PostureReading reading, PathwayModel model, double arcM) {
         return reading.sites().stream()
-                .min(Comparator.comparingDouble(site -> Math.abs(model.arcM(Site.get(site.site())) - arcM)))
+                .min(Comparator.comparingDouble(site -> Math.abs(model.arcM(place(site)) - arcM)))
                 .map(site -> !site.glideMm().signUnsure())
                 .orElse(true);
     }
@@ -53,7 +57,7 @@ public final class PostureStrip {
      * @param marked a place to mark
      */
     public static NerveStrip strip(PostureReading reading, BenchBody body, Optional<Site> marked) {
-        PathwayModel model = body.model();
+        PathwayModel model = body.model(reading.tract().pathway());
         TractProfile end = body.answer(reading.posture(), reading.tract()).profile();
         TractProfile start = body.answer(reading.from(), reading.tract()).profile();
         double length = end.lengthM();
@@ -66,10 +70,13 @@ public final class PostureStrip {
                     wayKnown(reading, model, end.arcM()[i])));
         }
         var landmarks = new ArrayList<NerveStrip.Landmark>();
-        LANDMARKS.forEach(
-                (label, segment) -> landmarks.add(new NerveStrip.Landmark(model.startM(segment) / length, label)));
-        Site thigh = Site.get("posterior mid-thigh");
-        landmarks.add(new NerveStrip.Landmark(model.arcM(thigh) / length, "mid-thigh"));
+        LANDMARKS.forEach((label, segment) -> {
+            if (model.startM(segment) < length) {
+                landmarks.add(new NerveStrip.Landmark(model.startM(segment) / length, label));
+            }
+        });
+        double midThighM = 0.5 * (model.startM(Segment.THIGH) + model.startM(Segment.SHANK));
+        landmarks.add(new NerveStrip.Landmark(midThighM / length, "mid-thigh"));
         landmarks.sort((one, other) -> Double.compare(one.position(), other.position()));
         List<NerveStrip.SuspectedSite> sites = marked
                 .filter(site -> PostureReading.onTract(site, reading.tract()))
@@ -77,6 +84,6 @@ public final class PostureStrip {
                         Math.max(0, Math.min(1, model.arcM(site) / length)), 1, site.name()))
                 .stream()
                 .toList();
-        return new NerveStrip(samples, landmarks, sites);
+        return new NerveStrip(samples, landmarks, sites, reading.validated());
     }
 }

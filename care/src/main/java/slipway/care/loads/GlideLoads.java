@@ -11,6 +11,7 @@ import slipway.exercises.exercise.KeyPose;
 import slipway.exercises.exercise.Purpose;
 import slipway.mechanics.body.Person;
 import slipway.mechanics.body.Posture;
+import slipway.mechanics.nerve.Pathway;
 import slipway.mechanics.nerve.Site;
 import slipway.mechanics.parameters.FittedParameters;
 import slipway.mechanics.pathway.PathwayModel;
@@ -57,12 +58,16 @@ public record GlideLoads(Site site, List<Row> rows) {
 
     private static GlideLoads of(Site site, int draws, Predicate<Exercise> wanted) {
         var person = new Person(DATA.value("standard-stature-cm") / CM_PER_M);
-        var model = new PathwayModel(person, FittedParameters.bundled().draws(draws, FittedParameters.SEED));
+        var model = PathwayModel.of(
+                site.tract().pathway(), person, FittedParameters.bundled().draws(draws, FittedParameters.SEED));
         var loads = StandardLoads.at(model, site);
         var rows = new ArrayList<Row>();
         for (Exercise exercise : Catalogue.bundled().list()) {
             if (exercise.purpose() == Purpose.GLIDE && wanted.test(exercise)) {
-                rows.add(new Row(exercise, loads.along(way(exercise)), notModelled(exercise)));
+                rows.add(new Row(
+                        exercise,
+                        loads.along(way(exercise)),
+                        notModelled(exercise, site.tract().pathway())));
             }
         }
         return new GlideLoads(site, rows);
@@ -81,10 +86,10 @@ public record GlideLoads(Site site, List<Row> rows) {
         return way;
     }
 
-    private static List<String> notModelled(Exercise exercise) {
+    private static List<String> notModelled(Exercise exercise, Pathway pathway) {
         List<KeyPose> poses = exercise.movement().poses();
         var joints = new TreeSet<String>();
-        poses.forEach(pose -> joints.addAll(PathwayModel.notModelled(pose.posture(Map.of()))));
+        poses.forEach(pose -> joints.addAll(PathwayModel.notModelled(pose.posture(Map.of()), pathway)));
         return List.copyOf(joints);
     }
 }

@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import slipway.mechanics.evidence.BundledTable;
 
 /**
- * A named place along a tract ({@code sites.csv}).
+ * A named place along a tract ({@code sites.csv} for the back of the leg, {@code sites-front.csv} for the front).
  *
  * @param name as in the file, for example {@code deep gluteal space}
  * @param tract the tract that it is read on unless another is asked for
@@ -31,9 +31,10 @@ public record Site(
         String mark,
         List<String> locateNames) {
     /** Groups of tracts in the file: a place that they share lies on every tract of the sciatic nerve. */
-    private static final Set<String> SHARED = Set.of("all leg tracts", "sciatic");
+    private static final Set<String> SHARED = Set.of("all leg tracts", "sciatic", "femoral");
 
-    private static final Map<String, Site> ALL = load();
+    private static final Map<Pathway, Map<String, Site>> BY_PATHWAY =
+            Map.of(Pathway.BACK, load(Pathway.BACK), Pathway.FRONT, load(Pathway.FRONT));
     private static final Set<String> ON_SHARED_WAY = sharedNames();
 
     public Site {
@@ -47,7 +48,7 @@ public record Site(
 
     /** Whether a tract passes this place. */
     public boolean liesOn(Tract other) {
-        return other == tract || ON_SHARED_WAY.contains(name);
+        return other == tract || (other.pathway() == tract.pathway() && ON_SHARED_WAY.contains(name));
     }
 
     /** This site moved by its own uncertainty, distally for +1 and proximally for −1. */
@@ -55,30 +56,49 @@ public record Site(
         return new Site(name, tract, segment, position + sign * plusMinus, plusMinus, mark, locateNames);
     }
 
-    /** The site of this name. */
+    /** The site of this name at the back of the leg. */
     public static Optional<Site> find(String name) {
-        return Optional.ofNullable(ALL.get(name));
+        return Optional.ofNullable(all().get(name));
+    }
+
+    /** The site of this name on any pathway. */
+    public static Optional<Site> anywhere(String name) {
+        return Arrays.stream(Pathway.values())
+                .flatMap(pathway -> Optional.ofNullable(of(pathway).get(name)).stream())
+                .findFirst();
+    }
+
+    /** The names of all sites on all pathways, the back of the leg first. */
+    public static List<String> namesAnywhere() {
+        return Arrays.stream(Pathway.values())
+                .flatMap(pathway -> of(pathway).keySet().stream())
+                .toList();
     }
 
     /**
-     * The site of this name.
+     * The site of this name at the back of the leg.
      *
      * @throws IllegalArgumentException naming the known sites
      */
     public static Site get(String name) {
         return find(name)
                 .orElseThrow(() -> new IllegalArgumentException(
-                        "unknown site \"%s\" (known: %s)".formatted(name, String.join(", ", ALL.keySet()))));
+                        "unknown site \"%s\" (known: %s)".formatted(name, String.join(", ", all().keySet()))));
     }
 
-    /** All sites by name, from proximal to distal as in the file. */
+    /** The sites of the back of the leg by name, from proximal to distal as in the file. */
     public static Map<String, Site> all() {
-        return ALL;
+        return of(Pathway.BACK);
     }
 
-    private static Map<String, Site> load() {
+    /** The sites of a pathway by name, from proximal to distal as in the file. */
+    public static Map<String, Site> of(Pathway pathway) {
+        return BY_PATHWAY.getOrDefault(pathway, Map.of());
+    }
+
+    private static Map<String, Site> load(Pathway pathway) {
         var all = new LinkedHashMap<String, Site>();
-        for (var row : BundledTable.read("sites.csv")) {
+        for (var row : BundledTable.read(pathway.siteTable())) {
             String name = row.get("site");
             String segment = row.get("segment");
             all.put(
@@ -87,7 +107,8 @@ public record Site(
                             name,
                             tractOf(name, row.get("tract")),
                             Segment.find(segment)
-                                    .orElseThrow(() -> new IllegalStateException("sites.csv: segment " + segment)),
+                                    .orElseThrow(() ->
+                                            new IllegalStateException(pathway.siteTable() + ": segment " + segment)),
                             Double.parseDouble(row.get("position")),
                             Double.parseDouble(row.get("plusMinus")),
                             row.get("mark"),
@@ -101,13 +122,17 @@ public record Site(
         if (site.startsWith("superficial fibular")) {
             return Tract.SCIATIC_SUPERFICIAL_FIBULAR;
         }
+        if (text.equals("femoral")) {
+            return Tract.FEMORAL_SAPHENOUS;
+        }
         return SHARED.contains(text)
                 ? Tract.SCIATIC_TIBIAL
-                : Tract.find(text).orElseThrow(() -> new IllegalStateException("sites.csv: tract " + text));
+                : Tract.find(text).orElseThrow(() -> new IllegalStateException("table of sites: tract " + text));
     }
 
     private static Set<String> sharedNames() {
-        return BundledTable.read("sites.csv").stream()
+        return Arrays.stream(Pathway.values())
+                .flatMap(pathway -> BundledTable.read(pathway.siteTable()).stream())
                 .filter(row -> SHARED.contains(row.get("tract")))
                 .map(row -> row.get("site"))
                 .collect(Collectors.toUnmodifiableSet());

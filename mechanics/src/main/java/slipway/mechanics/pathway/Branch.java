@@ -1,8 +1,11 @@
 package slipway.mechanics.pathway;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import slipway.mechanics.nerve.Pathway;
 import slipway.mechanics.nerve.Segment;
 
 /**
@@ -19,7 +22,14 @@ enum Branch {
     COMMON_FIBULAR("common fibular", TRUNK, span(Segment.THIGH, 0.80, 1), span(Segment.SHANK, 0, 0.10)),
     DEEP_FIBULAR("deep fibular", COMMON_FIBULAR, span(Segment.SHANK, 0.10, 1), span(Segment.FOOT, 0, 0.6)),
     SUPERFICIAL_FIBULAR(
-            "superficial fibular", COMMON_FIBULAR, span(Segment.SHANK, 0.10, 1), span(Segment.FOOT, 0, 0.6));
+            "superficial fibular", COMMON_FIBULAR, span(Segment.SHANK, 0.10, 1), span(Segment.FOOT, 0, 0.6)),
+    /** The upper lumbar roots of one leg as one cable and the femoral nerve down to its division below the groin. */
+    FEMORAL("femoral", CORD, span(Segment.CANAL, 0, 1), span(Segment.PELVIS, 0, 1), span(Segment.THIGH, 0, 0.10)),
+    /** The branch that ends in the muscle at the front of the thigh, whose bed is the muscle. */
+    QUADRICEPS("quadriceps", FEMORAL, span(Segment.THIGH, 0.10, 0.60)),
+    SAPHENOUS("saphenous", FEMORAL, span(Segment.THIGH, 0.10, 1), span(Segment.SHANK, 0, 1), span(Segment.FOOT, 0, 1));
+
+    private static final Set<Branch> OF_FRONT = EnumSet.of(FEMORAL, QUADRICEPS, SAPHENOUS);
 
     private final String areaName;
     private final Optional<Branch> parent;
@@ -44,6 +54,11 @@ enum Branch {
 
     List<Span> spans() {
         return spans;
+    }
+
+    /** Whether it belongs to a pathway; the cord belongs to each. */
+    boolean runsIn(Pathway pathway) {
+        return this == CORD || (pathway == Pathway.FRONT) == OF_FRONT.contains(this);
     }
 
     boolean distalEnd() {

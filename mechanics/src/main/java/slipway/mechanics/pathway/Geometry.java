@@ -1,6 +1,7 @@
 package slipway.mechanics.pathway;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -9,25 +10,37 @@ import org.apache.commons.csv.CSVRecord;
 import slipway.mechanics.body.Joint;
 import slipway.mechanics.body.Person;
 import slipway.mechanics.evidence.BundledTable;
+import slipway.mechanics.nerve.Pathway;
 import slipway.mechanics.nerve.Segment;
 import slipway.mechanics.nerve.Site;
 
 /**
- * Lengths, joint zones and cross-section areas of one person's pathway, from {@code geometry.csv} and the stature. Arc
+ * Lengths, joint zones and cross-section areas of one person's pathway, from the table of the pathway and the stature. Arc
  * length s (m) runs from the brainstem; every branch of a leg shares it.
  */
 final class Geometry {
-    private static final List<CSVRecord> ROWS = BundledTable.read("geometry.csv");
+    private static final Map<Pathway, List<CSVRecord>> TABLES = Map.of(
+            Pathway.BACK, BundledTable.read(Pathway.BACK.geometryTable()),
+            Pathway.FRONT, BundledTable.read(Pathway.FRONT.geometryTable()));
     private static final Site NOTCH = Site.get("greater sciatic notch");
     private static final String REFERENCE_AREA = "trunk";
 
+    private final Pathway pathway;
+    private final List<CSVRecord> rows;
     private final double statureM;
     private final Map<Segment, Double> startM = new EnumMap<>(Segment.class);
     private final Map<Segment, Double> lengthM = new EnumMap<>(Segment.class);
 
+    /** The back of the leg. */
     Geometry(Person person) {
+        this(person, Pathway.BACK);
+    }
+
+    Geometry(Person person, Pathway pathway) {
+        this.pathway = pathway;
+        rows = TABLES.getOrDefault(pathway, List.of());
         statureM = person.statureM();
-        for (CSVRecord row : ROWS) {
+        for (CSVRecord row : rows) {
             if (row.get("kind").equals("length")) {
                 lengthM.put(segment(row), number(row, "value") * statureM);
             }
@@ -39,10 +52,26 @@ final class Geometry {
         }
     }
 
+    Pathway pathway() {
+        return pathway;
+    }
+
+    /** The joints that lengthen the bed of a pathway: those with a zone in its table. */
+    static List<Joint> joints(Pathway pathway) {
+        List<CSVRecord> rows = TABLES.getOrDefault(pathway, List.of());
+        return Arrays.stream(Joint.values())
+                .filter(joint -> rows.stream().anyMatch(row -> isZone(row, joint)))
+                .toList();
+    }
+
+    private static boolean isZone(CSVRecord row, Joint joint) {
+        return row.get("kind").equals("zone") && row.get("branch").equals(joint.key());
+    }
+
     double length(Segment segment) {
         Double length = lengthM.get(segment);
         if (length == null) {
-            throw new IllegalStateException("geometry.csv: no length for " + segment.key());
+            throw new IllegalStateException(pathway.geometryTable() + ": no length for " + segment.key());
         }
         return length;
     }
@@ -70,8 +99,8 @@ final class Geometry {
 
     /** Where a joint lengthens the bed. */
     JointZone zone(Joint joint) {
-        for (CSVRecord row : ROWS) {
-            if (row.get("kind").equals("zone") && row.get("branch").equals(joint.key())) {
+        for (CSVRecord row : rows) {
+            if (isZone(row, joint)) {
                 return new JointZone(arcM(segment(row), number(row, "position")), number(row, "value") * statureM);
             }
         }
@@ -102,7 +131,7 @@ final class Geometry {
 
     private List<double[]> knots(String branch) {
         var knots = new ArrayList<double[]>();
-        for (CSVRecord row : ROWS) {
+        for (CSVRecord row : rows) {
             if (row.get("kind").equals("area") && row.get("branch").equals(branch)) {
                 knots.add(new double[] {arcM(segment(row), number(row, "position")), Math.log(number(row, "value"))});
             }
@@ -113,7 +142,7 @@ final class Geometry {
 
     private static Segment segment(CSVRecord row) {
         return Segment.find(row.get("segment"))
-                .orElseThrow(() -> new IllegalStateException("geometry.csv: segment " + row.get("segment")));
+                .orElseThrow(() -> new IllegalStateException("table of lengths: segment " + row.get("segment")));
     }
 
     private static double number(CSVRecord row, String column) {

@@ -15,9 +15,6 @@ import slipway.mechanics.nerve.Tract;
 
 /** Lays a graded mesh over the pathway: fine within the joint zones, coarser elsewhere. */
 final class MeshBuilder {
-    /** The joints whose moment arm the model knows. */
-    static final List<Joint> MODELLED = List.of(Joint.HIP, Joint.KNEE, Joint.ANKLE, Joint.SPINE, Joint.NECK);
-
     /** How much wider than in the table a zone may be in a draw; wider ones are cut off. */
     private static final double WIDEST_ZONE = 3;
 
@@ -25,6 +22,7 @@ final class MeshBuilder {
     static final double SAME_PLACE_M = 1e-6;
 
     private final Geometry geometry;
+    private final List<Joint> joints;
     private final MeshDensity density;
     private final List<Integer> parent = new ArrayList<>();
     private final List<Double> edgeLengthM = new ArrayList<>();
@@ -36,6 +34,7 @@ final class MeshBuilder {
 
     MeshBuilder(Geometry geometry, MeshDensity density) {
         this.geometry = geometry;
+        joints = Geometry.joints(geometry.pathway());
         this.density = density;
     }
 
@@ -44,7 +43,7 @@ final class MeshBuilder {
         addBranch(Branch.CORD, Limb.OWN);
         for (Limb limb : Limb.values()) {
             for (Branch branch : Branch.values()) {
-                if (branch != Branch.CORD) {
+                if (branch != Branch.CORD && branch.runsIn(geometry.pathway())) {
                     addBranch(branch, limb);
                 }
             }
@@ -106,7 +105,7 @@ final class MeshBuilder {
         }
         double from = points.first();
         double to = points.last();
-        for (Joint joint : MODELLED) {
+        for (Joint joint : joints) {
             JointZone zone = geometry.zone(joint);
             for (double end : new double[] {zone.fromM(), zone.toM()}) {
                 if (end > from && end < to) {
@@ -124,8 +123,7 @@ final class MeshBuilder {
     }
 
     private double cellM(Branch branch, Limb limb, double arcM) {
-        boolean inZone =
-                MODELLED.stream().map(geometry::zone).anyMatch(zone -> arcM > zone.fromM() && arcM < zone.toM());
+        boolean inZone = joints.stream().map(geometry::zone).anyMatch(zone -> arcM > zone.fromM() && arcM < zone.toM());
         double cell = inZone && branch != Branch.CORD ? density.fineM() : density.coarseM();
         return limb == Limb.OTHER && branch != Branch.TRUNK ? cell * density.farFactor() : cell;
     }
@@ -133,7 +131,7 @@ final class MeshBuilder {
     private List<BedArm> arms() {
         var arms = new ArrayList<BedArm>();
         nodesOf.forEach((place, nodes) -> {
-            for (Joint joint : MODELLED) {
+            for (Joint joint : joints) {
                 BedArm arm = arm(joint, place, nodes);
                 if (arm.edges().length > 0) {
                     arms.add(arm);
@@ -160,7 +158,7 @@ final class MeshBuilder {
         var paths = new EnumMap<Limb, EnumMap<Tract, NervePath>>(Limb.class);
         for (Limb limb : Limb.values()) {
             var byTract = new EnumMap<Tract, NervePath>(Tract.class);
-            for (Tract tract : Tract.values()) {
+            for (Tract tract : geometry.pathway().tracts()) {
                 byTract.put(tract, path(tract, limb));
             }
             paths.put(limb, byTract);
@@ -185,6 +183,8 @@ final class MeshBuilder {
             case SCIATIC_SURAL -> Branch.SURAL;
             case SCIATIC_FIBULAR -> Branch.DEEP_FIBULAR;
             case SCIATIC_SUPERFICIAL_FIBULAR -> Branch.SUPERFICIAL_FIBULAR;
+            case FEMORAL_SAPHENOUS -> Branch.SAPHENOUS;
+            case FEMORAL_QUADRICEPS -> Branch.QUADRICEPS;
         };
     }
 

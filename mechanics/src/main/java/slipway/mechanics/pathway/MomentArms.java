@@ -1,8 +1,11 @@
 package slipway.mechanics.pathway;
 
+import java.util.ArrayList;
+import java.util.List;
 import slipway.mechanics.body.Joint;
 import slipway.mechanics.body.Limb;
 import slipway.mechanics.body.Posture;
+import slipway.mechanics.nerve.Pathway;
 import slipway.mechanics.parameters.ModelParameter;
 import slipway.mechanics.parameters.ParameterVector;
 
@@ -31,10 +34,8 @@ final class MomentArms {
 
     private static double armM(Joint joint, Branch branch, ParameterVector p) {
         return switch (joint) {
-            case HIP -> p.get(ModelParameter.HIP_ARM);
-            case KNEE ->
-                // The nerve lies behind the knee: bending it shortens the bed.
-                -p.get(ModelParameter.KNEE_ARM) * (isFibular(branch) ? p.get(ModelParameter.FIBULAR_KNEE_RATIO) : 1);
+            case HIP -> p.get(ModelParameter.HIP_ARM) * (isFront(branch) ? FrontArms.HIP_RATIO : 1);
+            case KNEE -> p.get(ModelParameter.KNEE_ARM) * kneeRatio(branch, p);
             case ANKLE -> p.get(ModelParameter.ANKLE_ARM) * ankleRatio(branch, p);
             case SPINE -> p.get(ModelParameter.SPINE_ARM);
             case NECK -> p.get(ModelParameter.NECK_ARM);
@@ -42,8 +43,18 @@ final class MomentArms {
         };
     }
 
-    private static boolean isFibular(Branch branch) {
-        return branch == Branch.COMMON_FIBULAR || branch == Branch.DEEP_FIBULAR || branch == Branch.SUPERFICIAL_FIBULAR;
+    private static boolean isFront(Branch branch) {
+        return branch.runsIn(Pathway.FRONT);
+    }
+
+    private static double kneeRatio(Branch branch, ParameterVector p) {
+        return switch (branch) {
+            case FEMORAL, SAPHENOUS -> 0;
+            case QUADRICEPS -> FrontArms.KNEE_RATIO;
+            // The nerve lies behind the knee: bending it shortens the bed.
+            case COMMON_FIBULAR, DEEP_FIBULAR, SUPERFICIAL_FIBULAR -> -p.get(ModelParameter.FIBULAR_KNEE_RATIO);
+            default -> -1;
+        };
     }
 
     private static double ankleRatio(Branch branch, ParameterVector p) {
@@ -55,13 +66,14 @@ final class MomentArms {
         };
     }
 
-    /** The posture as words about what the model leaves out of it; empty when it leaves out nothing. */
-    static java.util.List<String> notModelled(Posture posture) {
-        var left = new java.util.ArrayList<String>();
+    /** The joints of a posture whose effect on a pathway the model leaves out, by name; empty when there are none. */
+    static List<String> notModelled(Posture posture, Pathway pathway) {
+        List<Joint> known = Geometry.joints(pathway);
+        var left = new ArrayList<String>();
         for (Joint joint : Joint.values()) {
             for (Limb limb : Limb.values()) {
                 boolean once = limb == Limb.OWN || joint.paired();
-                if (once && !MeshBuilder.MODELLED.contains(joint) && posture.angleDeg(joint, limb) != 0) {
+                if (once && !known.contains(joint) && posture.angleDeg(joint, limb) != 0) {
                     left.add((limb == Limb.OTHER ? "other-" : "") + joint.key());
                 }
             }

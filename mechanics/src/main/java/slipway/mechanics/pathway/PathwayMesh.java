@@ -3,6 +3,7 @@ package slipway.mechanics.pathway;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import slipway.mechanics.body.Limb;
 import slipway.mechanics.cable.CableTree;
 import slipway.mechanics.nerve.Tract;
@@ -22,6 +23,11 @@ record PathwayMesh(
         double[] edgeMiddleM,
         List<BedArm> arms,
         Map<Limb, EnumMap<Tract, NervePath>> paths) {
+    Set<Tract> tracts() {
+        var own = paths.get(Limb.OWN);
+        return own == null ? Set.of() : own.keySet();
+    }
+
     NervePath path(Tract tract, Limb limb) {
         var byTract = paths.get(limb);
         NervePath path = byTract == null ? null : byTract.get(tract);

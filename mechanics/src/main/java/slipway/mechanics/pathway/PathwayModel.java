@@ -8,6 +8,7 @@ import slipway.mechanics.body.Limb;
 import slipway.mechanics.body.Person;
 import slipway.mechanics.body.Posture;
 import slipway.mechanics.nerve.NerveModel;
+import slipway.mechanics.nerve.Pathway;
 import slipway.mechanics.nerve.PostureResponse;
 import slipway.mechanics.nerve.Segment;
 import slipway.mechanics.nerve.Site;
@@ -37,22 +38,36 @@ public final class PathwayModel implements NerveModel {
 
     /** A model on a mesh of a given density. */
     public PathwayModel(Person person, DrawSet draws, MeshDensity density) {
-        this(person, draws, density, Site.all().values());
+        this(new Geometry(person), draws, density, person.scale(), Site.all().values());
+    }
+
+    /**
+     * A model of either pathway on the standard mesh, with its named sites. Of the front of the leg there is hardly any published
+     * measurement: its lengths and arms are stated in {@code geometry-front.csv}, what holds the nerve is taken from the back.
+     */
+    public static PathwayModel of(Pathway pathway, Person person, DrawSet draws) {
+        return new PathwayModel(
+                new Geometry(person, pathway),
+                draws,
+                MeshDensity.STANDARD,
+                person.scale(),
+                Site.of(pathway).values());
     }
 
     /** A model on the standard mesh that follows these sites instead of the named ones. */
     public static PathwayModel following(Person person, DrawSet draws, Collection<Site> sites) {
-        return new PathwayModel(person, draws, MeshDensity.STANDARD, sites);
+        return new PathwayModel(new Geometry(person), draws, MeshDensity.STANDARD, person.scale(), sites);
     }
 
-    private PathwayModel(Person person, DrawSet draws, MeshDensity density, Collection<Site> sites) {
+    private PathwayModel(
+            Geometry geometry, DrawSet draws, MeshDensity density, double bodyScale, Collection<Site> sites) {
         this.draws = draws;
-        geometry = new Geometry(person);
+        this.geometry = geometry;
         mesh = new MeshBuilder(geometry, density).build();
         blocks = new ArrayList<>();
         for (int from = 0; from < draws.size(); from += BLOCK) {
             int to = Math.min(draws.size(), from + BLOCK);
-            blocks.add(new LaneBlock(geometry, mesh, draws.vectors().subList(from, to), person.scale()));
+            blocks.add(new LaneBlock(geometry, mesh, draws.vectors().subList(from, to), bodyScale));
         }
         siteReader = new SiteReader(geometry, mesh, draws, sites);
     }
@@ -154,8 +169,13 @@ public final class PathwayModel implements NerveModel {
         return geometry.arcM(segment, 0);
     }
 
-    /** The joints of a posture whose effect the model leaves out, by name; empty when there are none. */
+    /** The joints of a posture whose effect on the back of the leg the model leaves out, by name. */
     public static List<String> notModelled(Posture posture) {
-        return List.copyOf(MomentArms.notModelled(posture));
+        return notModelled(posture, Pathway.BACK);
+    }
+
+    /** The joints of a posture whose effect on a pathway the model leaves out, by name; empty when there are none. */
+    public static List<String> notModelled(Posture posture, Pathway pathway) {
+        return List.copyOf(MomentArms.notModelled(posture, pathway));
     }
 }

@@ -36,7 +36,7 @@ final class SiteReader {
             glide.put(site, new double[draws]);
         }
         var mean = new EnumMap<Tract, double[]>(Tract.class);
-        for (Tract tract : Tract.values()) {
+        for (Tract tract : mesh.tracts()) {
             mean.put(tract, new double[draws]);
         }
         return new SiteValues(strain, glide, mean);
@@ -53,7 +53,7 @@ final class SiteReader {
                 glide[draw] = 1000 * path.slideAt(arcs[draw], block.slideM(), l);
             }
         });
-        for (Tract tract : Tract.values()) {
+        for (Tract tract : mesh.tracts()) {
             NervePath path = mesh.path(tract, Limb.OWN);
             double[] mean = into.meanPositiveStrainRow(tract);
             for (int l = 0; l < block.lanes(); l++) {

@@ -79,7 +79,11 @@ final class TissueBuilder {
     }
 
     private static Branch mainBranch(Branch branch) {
-        return branch == Branch.CORD || branch == Branch.TRUNK ? branch : Branch.TIBIAL;
+        return switch (branch) {
+            case CORD, TRUNK, FEMORAL -> branch;
+            case QUADRICEPS, SAPHENOUS -> Branch.FEMORAL;
+            default -> Branch.TIBIAL;
+        };
     }
 
     private static double centralFactor(Segment segment, ParameterVector p) {

@@ -11,6 +11,7 @@ import slipway.mechanics.body.Joint;
 import slipway.mechanics.body.Limb;
 import slipway.mechanics.body.Person;
 import slipway.mechanics.body.Posture;
+import slipway.mechanics.nerve.Pathway;
 import slipway.mechanics.nerve.PostureResponse;
 import slipway.mechanics.nerve.Site;
 import slipway.mechanics.nerve.Tract;
@@ -40,7 +41,7 @@ class PathwayModelPropertyTest {
 
     private static Posture random(Random random) {
         Posture posture = Posture.reference();
-        for (Joint joint : MeshBuilder.MODELLED) {
+        for (Joint joint : Geometry.joints(Pathway.BACK)) {
             for (Limb limb : Limb.values()) {
                 double angle = joint.lowDeg() + random.nextDouble() * (joint.highDeg() - joint.lowDeg());
                 posture = posture.with(joint, limb, angle);
@@ -64,7 +65,7 @@ class PathwayModelPropertyTest {
         var single = new PathwayModel(Person.STANDARD, DrawSet.single(Prior.medians()));
         for (int i = 0; i < 10; i++) {
             Posture posture = random(random);
-            for (Tract tract : Tract.values()) {
+            for (Tract tract : Pathway.BACK.tracts()) {
                 TractProfile profile = single.profile(posture, tract);
                 double nerveMm = single.nerveElongationMm(posture, tract)[0];
                 double bedMm = single.bedElongationMm(posture, tract)[0];

@@ -8,13 +8,18 @@ import java.util.List;
  * @param samples strain and glide along the pathway, rising in position
  * @param landmarks places to name
  * @param sites suspected places, with how likely each is
+ * @param validated whether published measurements stand behind it; if not, the picture says so
  */
-public record NerveStrip(List<Sample> samples, List<Landmark> landmarks, List<SuspectedSite> sites) {
+public record NerveStrip(List<Sample> samples, List<Landmark> landmarks, List<SuspectedSite> sites, boolean validated) {
+    /** A strip of a nerve whose model was held against measurements. */
+    public NerveStrip(List<Sample> samples, List<Landmark> landmarks, List<SuspectedSite> sites) {
+        this(samples, landmarks, sites, true);
+    }
 
     /**
      * The nerve at one place.
      *
-     * @param position 0 at the brainstem, 1 at the toes
+     * @param position 0 at the brainstem, 1 at the end of the nerve
      * @param strainPercent change of length against the reference posture
      * @param glideMm slide against its bed, + towards the toes
      * @param wayKnown whether it is known which way it slides

@@ -225,7 +225,8 @@ public final class StraightenedNerve {
                 label(along.pixel(place), y + 4, "?", "middle", palette.soft().hex());
             }
         }
-        String largest = String.format(Locale.ROOT, "glide, largest %.1f mm", most);
+        String largest = (strip.validated() ? "" : "not validated; ")
+                + String.format(Locale.ROOT, "glide, largest %.1f mm", most);
         label(
                 LEFT,
                 top + 12 + 20,
@@ -332,13 +333,16 @@ public final class StraightenedNerve {
     /** The same in words: the largest strain and glide, what happens at each landmark, the sites. */
     private String description() {
         var words = new ArrayList<String>();
+        if (!strip.validated()) {
+            words.add("Not validated: hardly any measurement is published.");
+        }
         NerveStrip.Sample most = strip.samples().get(0);
         for (NerveStrip.Sample s : strip.samples()) {
             most = s.strainPercent() > most.strainPercent() ? s : most;
         }
         words.add(String.format(
                 Locale.ROOT,
-                "Largest strain %.1f %% at %d %% of the way from brainstem to toes.",
+                "Largest strain %.1f %% at %d %% of the way from the brainstem to the end.",
                 most.strainPercent(),
                 Math.round(100 * most.position())));
         for (NerveStrip.Landmark l : strip.landmarks()) {

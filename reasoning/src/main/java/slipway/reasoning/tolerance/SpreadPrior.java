@@ -3,6 +3,7 @@ package slipway.reasoning.tolerance;
 import slipway.mechanics.body.Joint;
 import slipway.mechanics.body.Position;
 import slipway.mechanics.body.Posture;
+import slipway.mechanics.nerve.Pathway;
 import slipway.mechanics.nerve.Site;
 
 /**
@@ -18,6 +19,11 @@ final class SpreadPrior {
 
     /** Log weight of every draw. */
     static double[] logWeights(LoadDraws loads) {
+        // The published shift is one of the leg raise: of the front of the leg it says nothing, and every spread is as
+        // likely.
+        if (loads.draws().sites().stream().anyMatch(site -> site.tract().pathway() == Pathway.FRONT)) {
+            return new double[loads.draws().size()];
+        }
         double mean = ToleranceData.COEFFICIENTS.value("spread-shift-mean");
         double sd = ToleranceData.COEFFICIENTS.value("spread-shift-sd");
         double[] shiftDeg = shiftDeg(loads);

@@ -70,7 +70,7 @@ final class BenchAnswers {
                 shown,
                 tables,
                 left.stream().map(BenchAnswers::jointWords).toList(),
-                body.model().draws(),
+                body.model(query.tract().pathway()).draws(),
                 wish.moving(),
                 summary(change.orElse(first), query));
     }

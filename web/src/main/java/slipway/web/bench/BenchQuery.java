@@ -44,7 +44,7 @@ public record BenchQuery(
 
     /** The sites of the pathway that can be marked, from proximal to distal. */
     public List<Site> sites() {
-        return Site.all().values().stream()
+        return Site.of(tract.pathway()).values().stream()
                 .filter(each -> PostureReading.onTract(each, tract))
                 .toList();
     }

@@ -73,7 +73,7 @@ final class BenchReader {
         refuseStrangers();
         Tract tract =
                 word("tract", Tract::find, keys(Tract.values(), Tract::key)).orElse(Tract.SCIATIC_TIBIAL);
-        Optional<Site> site = word("site", Site::find, Site.all().keySet());
+        Optional<Site> site = word("site", Site::anywhere, Site.namesAnywhere());
         if (site.filter(found -> !PostureReading.onTract(found, tract)).isPresent()) {
             // The pathway was changed after the place was chosen: nothing to complain about.
             site = Optional.empty();
