@@ -84,9 +84,6 @@ class ApiTokensTest {
             tokens.finish(id, "key-0001", "made");
             assertThat(tokens.begin(id, "key-0001", "a", World.NOON)).isEqualTo(new ApiTokens.Once.Before("made"));
             assertThat(tokens.begin(id, "key-0001", "b", World.NOON)).isInstanceOf(ApiTokens.Once.Other.class);
-            tokens.begin(id, "key-0002", "a", World.NOON);
-            tokens.abandon(id, "key-0002");
-            assertThat(tokens.begin(id, "key-0002", "b", World.NOON)).isInstanceOf(ApiTokens.Once.First.class);
             assertThat(tokens.begin(id, "key-0001", "b", World.NOON.plus(Duration.ofDays(8))))
                     .isInstanceOf(ApiTokens.Once.First.class);
         }

@@ -21,6 +21,7 @@ class ArchitectureTest {
     private static final Set<String> MODULES_HERE_AND_BELOW = Set.of(
             "slipway.web.",
             "slipway.documents.",
+            "slipway.exchange.",
             "slipway.store.",
             "slipway.care.",
             "slipway.pictures.",

@@ -64,6 +64,11 @@ public final class CheckInFile {
         return checkIns;
     }
 
+    /** The columns of such a file, in their order. */
+    public static List<String> columns() {
+        return CheckInColumn.keys();
+    }
+
     /** A report of the record as a file of one row; fields that are not columns are left out. */
     public static String text(JsonNode body) {
         String cells = CheckInColumn.keys().stream()

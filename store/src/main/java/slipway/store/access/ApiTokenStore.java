@@ -139,11 +139,6 @@ public final class ApiTokenStore implements ApiTokens {
         once.finish(tokenId, key, made);
     }
 
-    @Override
-    public void abandon(String tokenId, String key) {
-        once.abandon(tokenId, key);
-    }
-
     private static String text(Set<ApiScope> scopes) {
         return scopes.stream().map(ApiScope::key).sorted().collect(Collectors.joining(" "));
     }

@@ -54,12 +54,6 @@ final class OnceRows {
                 .execute());
     }
 
-    void abandon(String tokenId, String key) {
-        db.write(tx -> tx.deleteFrom(ApiRequestTable.API_REQUEST)
-                .where(of(tokenId, key), ApiRequestTable.MADE.isNull())
-                .execute());
-    }
-
     private static Condition of(String tokenId, String key) {
         return ApiRequestTable.TOKEN_ID.eq(tokenId).and(ApiRequestTable.REQUEST_KEY.eq(key));
     }

@@ -7,6 +7,7 @@ import org.jooq.DSLContext;
 import org.jooq.Records;
 import org.jooq.SelectConditionStep;
 import org.jooq.impl.DSL;
+import slipway.care.record.SameJson;
 import slipway.care.record.access.LinkPurpose;
 import slipway.care.record.follow.Alert;
 import slipway.care.record.follow.CheckIn;

@@ -1,13 +1,14 @@
-package slipway.store.follow;
+package slipway.care.record;
 
 import java.util.Iterator;
 import tools.jackson.databind.JsonNode;
 
 /** Whether two JSON values say the same: keys have no order, 2 and 2.0 are one number. */
-final class SameJson {
+public final class SameJson {
     private SameJson() {}
 
-    static boolean same(JsonNode one, JsonNode other) {
+    /** Whether both say the same, whatever the order of keys and the form of numbers. */
+    public static boolean same(JsonNode one, JsonNode other) {
         if (one.isNumber() && other.isNumber()) {
             return one.decimalValue().compareTo(other.decimalValue()) == 0;
         }

@@ -1,6 +1,7 @@
 package slipway.web.clinic;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -11,6 +12,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import slipway.care.record.Act;
 import slipway.care.record.NotThere;
+import slipway.care.record.access.ApiToken;
 import slipway.care.record.access.StaffAccount;
 import slipway.care.record.trail.Chain;
 import slipway.care.record.trail.TrailEntry;
@@ -52,10 +54,28 @@ class TrailController {
         model.addAttribute("t", WORDS);
         model.addAttribute("person", person);
         model.addAttribute("entries", entries);
-        model.addAttribute("names", names);
+        model.addAttribute(
+                "names", withTokens(names, entries, desk.records().tokens().list(act.clinicId())));
         model.addAttribute(
                 "more", entries.size() == A_PAGE ? entries.get(A_PAGE - 1).seq() : 0L);
         return "clinic/trail";
+    }
+
+    /** Names of whoever stands in the entries, also of those who acted through a token. */
+    private static Map<String, String> withTokens(
+            Map<String, String> names, List<TrailEntry> entries, List<ApiToken> tokens) {
+        var all = new HashMap<>(names);
+        entries.stream().map(TrailEntry::who).filter(who -> who.contains("/")).forEach(who -> {
+            String account = who.substring(0, who.indexOf('/'));
+            String token = who.substring(who.indexOf('/') + 1);
+            all.put(
+                    who,
+                    WORDS.get(
+                            "trail.through",
+                            names.getOrDefault(account, account),
+                            TokensController.label(tokens, token).orElse(token)));
+        });
+        return all;
     }
 
     @PostMapping("/clinic/trail/verify")

@@ -69,7 +69,8 @@ class SecurityConfig {
     private static void table(HttpSecurity http) {
         http.authorizeHttpRequests(rules -> {
             var paths = PathPatternRequestMatcher.withDefaults();
-            for (Route route : Routes.list()) {
+            for (Route route :
+                    Routes.list().stream().filter(each -> !each.isForPrograms()).toList()) {
                 var rule = rules.requestMatchers(paths.matcher(HttpMethod.valueOf(route.method()), route.pattern()));
                 if (route.who().contains("public")) {
                     rule.permitAll();

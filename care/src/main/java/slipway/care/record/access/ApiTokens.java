@@ -37,9 +37,6 @@ public interface ApiTokens {
     /** Keeps what came of it: the id of what was made. */
     void finish(String tokenId, String key, String made);
 
-    /** Forgets a key whose request changed nothing. */
-    void abandon(String tokenId, String key);
-
     /** What is known of a key. */
     sealed interface Once {
         /** Nothing: go on. */

@@ -56,7 +56,8 @@ public record CaseSplit(String caseId, PersonDetails person, Side side, Map<Sect
                 file.provenance().invented());
     }
 
-    private static Map<Section, ObjectNode> sections(JsonNode root) {
+    /** The sections of the tree of a case file; one of which nothing is there is absent. */
+    public static Map<Section, ObjectNode> sections(JsonNode root) {
         var sections = new EnumMap<Section, ObjectNode>(Section.class);
         for (String key : root.propertyNames()) {
             Section.holding(key)
