@@ -13,6 +13,7 @@ import slipway.care.visit.VisitPlan;
 import slipway.documents.guide.GuideOfVisit;
 import slipway.documents.pdf.Paper;
 import slipway.documents.pdf.PdfEngine;
+import slipway.documents.sheet.HomeSheet;
 import slipway.documents.sheet.HomeSheetPrinter;
 import slipway.documents.sheet.SheetFormat;
 import slipway.documents.visit.SheetOfVisit;
@@ -56,13 +57,25 @@ public class Sheets {
     public StoredDocument make(Chart chart, PlanVersion plan, VisitPlan visit, List<String> released, Choice choice) {
         VisitPlan home = SetDoses.applied(chart, plan, visit).only(released);
         String version = SetDoses.version(chart, plan);
-        var sheet = choice.format().type() == SheetFormat.Type.LARGE
-                ? SheetOfVisit.brief(home, choice.language(), cases.today(), version)
-                : SheetOfVisit.of(home, choice.language(), cases.today(), version);
-        byte[] pdf = printer.print(sheet, choice.format()).pdf();
+        byte[] pdf =
+                printer.print(sheet(home, version, choice), choice.format()).pdf();
         String guide = GuideOfVisit.html(home, choice.language(), cases.today(), version);
         chart.documents()
                 .add("guide", "text/html", guide.getBytes(StandardCharsets.UTF_8), OptionalInt.of(plan.number()));
         return chart.documents().add("sheet", "application/pdf", pdf, OptionalInt.of(plan.number()));
+    }
+
+    /** The sheet of a plan with a code that leads to an address; it is not kept, because the code is a secret. */
+    public byte[] coded(
+            Chart chart, PlanVersion plan, VisitPlan visit, List<String> released, Choice choice, String address) {
+        VisitPlan home = SetDoses.applied(chart, plan, visit).only(released);
+        HomeSheet sheet = sheet(home, SetDoses.version(chart, plan), choice).leadingTo(address);
+        return printer.print(sheet, choice.format()).pdf();
+    }
+
+    private HomeSheet sheet(VisitPlan home, String version, Choice choice) {
+        return choice.format().type() == SheetFormat.Type.LARGE
+                ? SheetOfVisit.brief(home, choice.language(), cases.today(), version)
+                : SheetOfVisit.of(home, choice.language(), cases.today(), version);
     }
 }

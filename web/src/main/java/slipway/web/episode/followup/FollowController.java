@@ -1,12 +1,8 @@
 package slipway.web.episode.followup;
 
 import jakarta.servlet.http.HttpServletRequest;
-import java.security.SecureRandom;
-import java.time.Duration;
-import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -14,18 +10,16 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import slipway.care.record.NotThere;
 import slipway.care.record.Saving;
-import slipway.care.record.access.LinkPurpose;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.PlanVersion;
 import slipway.care.record.chart.Verdict;
 import slipway.care.record.follow.Alert;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
-import slipway.web.WebOptions;
-import slipway.web.episode.Cases;
 import slipway.web.episode.Desk;
 import slipway.web.episode.Step;
 import slipway.web.episode.StepViews;
+import slipway.web.episode.attempt.PatientCodes;
 import slipway.web.episode.home.HomeCourse;
 import slipway.web.form.FormView;
 import slipway.web.shell.Notices;
@@ -36,21 +30,16 @@ import tools.jackson.databind.json.JsonMapper;
 @Controller
 public class FollowController {
     private static final Words WORDS = Words.beside(FollowController.class, Language.EN);
-    /** 192 bits: nobody guesses it. */
-    private static final int TOKEN_BYTES = 24;
-
-    private static final Duration VALID = Duration.ofDays(60);
     private static final int LEAST_WORDS = 5;
 
     private final Desk desk;
     private final StepViews views;
-    private final WebOptions options;
-    private final SecureRandom random = new SecureRandom();
+    private final PatientCodes codes;
 
-    FollowController(Desk desk, StepViews views, WebOptions options) {
+    FollowController(Desk desk, StepViews views, PatientCodes codes) {
         this.desk = desk;
         this.views = views;
-        this.options = options;
+        this.codes = codes;
     }
 
     /**
@@ -93,21 +82,7 @@ public class FollowController {
     String link(@PathVariable String id, HttpServletRequest request, Model model) {
         Chart chart = desk.open(id);
         PlanVersion plan = chart.plans().released().orElseThrow(() -> new NotThere("plan at home", id));
-        var bytes = new byte[TOKEN_BYTES];
-        random.nextBytes(bytes);
-        String token = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
-        desk.records()
-                .links()
-                .add(
-                        id,
-                        LinkPurpose.GUIDE,
-                        OptionalInt.of(plan.number()),
-                        Cases.digest(token),
-                        desk.clock().instant().plus(VALID),
-                        false,
-                        desk.act());
-        String base = options.publicAddress().orElseGet(() -> "http://localhost:" + request.getServerPort());
-        String address = base.replaceAll("/$", "") + "/p/" + token;
+        String address = codes.guide(id, plan, request);
         model.addAttribute("fresh", Optional.of(new Fresh(address, QrCode.of(address))));
         return views.show(
                 Step.FOLLOW, chart, new FormView(JsonMapper.shared().createObjectNode(), List.of()), 0, request, model);

@@ -122,7 +122,11 @@ class PlanController {
         model.addAttribute("step", Step.PLAN);
         model.addAttribute("t", WORDS);
         model.addAttribute("version", version);
-        model.addAttribute("rows", PlanDrafts.compare(cases, version));
+        Optional<Assembly.Complete> recorded = cases.assemble(chart).complete();
+        model.addAttribute("recorded", recorded.isPresent());
+        model.addAttribute("rows", PlanDrafts.compare(cases, version, recorded));
+        model.addAttribute("changed", PlanChange.of(chart, version));
+        model.addAttribute("set", SetDoses.list(chart, version));
         return "episode/plan-version";
     }
 

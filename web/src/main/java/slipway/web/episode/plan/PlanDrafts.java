@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import slipway.care.casefile.CaseFiles;
 import slipway.care.record.assembly.Assembly;
@@ -53,25 +54,42 @@ public final class PlanDrafts {
     /**
      * One exercise of a kept plan beside the same of now.
      *
-     * @param was in words; blank if it was not given
-     * @param now in words; blank if it would not be given
+     * @param was as it was kept, in words; blank if it was not given
+     * @param again from the same inputs with the program of now; blank if it would not be given
+     * @param now from what is recorded now; blank if it would not be given
      */
-    public record Row(String exercise, String was, String now) {
-        /** Whether the two differ. */
-        public boolean differs() {
-            return !was.equals(now);
+    public record Row(String exercise, String was, String again, String now) {
+        /** Whether the program of now says something else of the same inputs. */
+        public boolean programDiffers() {
+            return !was.equals(again);
+        }
+
+        /** Whether what is recorded now gives something else than the same inputs. */
+        public boolean inputsDiffer() {
+            return !again.equals(now);
         }
     }
 
-    static List<Row> compare(Cases cases, PlanVersion version) {
-        JsonNode was = version.plan().body().path("plan").path("exercises");
-        JsonNode now = body(visit(cases, version)).path("plan").path("exercises");
+    /**
+     * All exercises of a kept plan and of those of now.
+     *
+     * @param recorded what is recorded now; empty if that is no whole case
+     */
+    static List<Row> compare(Cases cases, PlanVersion version, Optional<Assembly.Complete> recorded) {
+        JsonNode was = exercises(version.plan().body());
+        JsonNode again = exercises(body(visit(cases, version)));
+        JsonNode now = exercises(recorded.map(whole -> body(cases.visit(whole)))
+                .orElseGet(() -> JsonMapper.shared().createObjectNode()));
         Set<String> ids = new LinkedHashSet<>();
-        was.forEach(each -> ids.add(each.path("id").asString()));
-        now.forEach(each -> ids.add(each.path("id").asString()));
+        List.of(was, again, now)
+                .forEach(list -> list.forEach(each -> ids.add(each.path("id").asString())));
         var rows = new ArrayList<Row>();
-        ids.forEach(id -> rows.add(new Row(id, words(was, id), words(now, id))));
+        ids.forEach(id -> rows.add(new Row(id, words(was, id), words(again, id), words(now, id))));
         return rows;
+    }
+
+    private static JsonNode exercises(JsonNode body) {
+        return body.path("plan").path("exercises");
     }
 
     private static String words(JsonNode exercises, String id) {

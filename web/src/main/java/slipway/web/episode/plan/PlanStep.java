@@ -57,6 +57,11 @@ class PlanStep implements StepPage {
         model.addAttribute("pictures", visit.map(PlanStep::pictures).orElse(Map.of()));
         model.addAttribute("ceilings", visit.map(PlanStep::ceilings).orElse(Map.of()));
         model.addAttribute("versions", versions);
+        Optional<PlanVersion> home = chart.plans().released();
+        model.addAttribute("home", home);
+        model.addAttribute(
+                "changed", home.map(version -> PlanChange.of(chart, version)).filter(PlanChange::any));
+        model.addAttribute("language", chart.person().details().language().code());
         model.addAttribute("same", same(versions, assembly));
         model.addAttribute("offered", offered());
         model.addAttribute("choicesVersion", chart.section(Section.CHOICES).version());

@@ -1,0 +1,64 @@
+package slipway.web.episode.attempt;
+
+import jakarta.servlet.http.HttpServletRequest;
+import java.security.SecureRandom;
+import java.time.Duration;
+import java.util.Base64;
+import java.util.OptionalInt;
+import org.springframework.stereotype.Component;
+import slipway.care.record.access.LinkPurpose;
+import slipway.care.record.chart.PlanVersion;
+import slipway.web.WebOptions;
+import slipway.web.episode.Cases;
+import slipway.web.episode.Desk;
+
+/** Makes the addresses by which a person at home gets in. Each is shown once; its digest is kept. */
+@Component
+public class PatientCodes {
+    /** 192 bits: nobody guesses it. */
+    private static final int TOKEN_BYTES = 24;
+
+    private static final Duration GUIDE_VALID = Duration.ofDays(60);
+    private static final Duration INTAKE_VALID = Duration.ofDays(14);
+
+    private final Desk desk;
+    private final WebOptions options;
+    private final SecureRandom random = new SecureRandom();
+
+    PatientCodes(Desk desk, WebOptions options) {
+        this.desk = desk;
+        this.options = options;
+    }
+
+    /** A new address for the plan at home. */
+    public String guide(String episodeId, PlanVersion plan, HttpServletRequest request) {
+        return address("/p/", make(episodeId, LinkPurpose.GUIDE, OptionalInt.of(plan.number()), GUIDE_VALID), request);
+    }
+
+    /** A new address for the questions before the first visit. */
+    public String intake(String episodeId, HttpServletRequest request) {
+        return address("/before/", make(episodeId, LinkPurpose.INTAKE, OptionalInt.empty(), INTAKE_VALID), request);
+    }
+
+    private String make(String episodeId, LinkPurpose purpose, OptionalInt plan, Duration valid) {
+        var bytes = new byte[TOKEN_BYTES];
+        random.nextBytes(bytes);
+        String token = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+        desk.records()
+                .links()
+                .add(
+                        episodeId,
+                        purpose,
+                        plan,
+                        Cases.digest(token),
+                        desk.clock().instant().plus(valid),
+                        false,
+                        desk.act());
+        return token;
+    }
+
+    private String address(String path, String token, HttpServletRequest request) {
+        String base = options.publicAddress().orElseGet(() -> "http://localhost:" + request.getServerPort());
+        return base.replaceAll("/$", "") + path + token;
+    }
+}
