@@ -1,6 +1,9 @@
 package slipway.web.patient;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -9,6 +12,8 @@ import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import slipway.care.record.access.Clinic;
 import slipway.care.record.chart.Chart;
+import slipway.care.record.chart.PlanVersion;
+import slipway.care.record.follow.CheckIn;
 import slipway.documents.sheet.HomeSheetPrinter;
 import slipway.documents.words.Words;
 import slipway.exercises.catalogue.Catalogue;
@@ -25,17 +30,21 @@ import slipway.web.patient.PatientDoor.Opened;
 @Component
 public class HomeView {
     private static final int SIGNS = 7;
+    /** From here on the rules of response want the therapist to look first (rule long-gap). */
+    private static final int LONG_BREAK_DAYS = 14;
 
     private final HomeCourse course;
     private final PatientViews views;
     private final PatientCookie cookie;
     private final Closed closed;
+    private final Clock clock;
 
-    HomeView(HomeCourse course, PatientViews views, PatientCookie cookie, Closed closed) {
+    HomeView(HomeCourse course, PatientViews views, PatientCookie cookie, Closed closed, Clock clock) {
         this.course = course;
         this.views = views;
         this.cookie = cookie;
         this.closed = closed;
+        this.clock = clock;
     }
 
     /**
@@ -75,6 +84,9 @@ public class HomeView {
         model.addAttribute("until", opened.link().expiresAt().toEpochMilli());
         model.addAttribute("exercises", choices(opened.home(), followed, language));
         model.addAttribute("last", last(opened, followed, language));
+        long days = silentDays(opened);
+        model.addAttribute("silentDays", days);
+        model.addAttribute("longBreak", days >= LONG_BREAK_DAYS);
         model.addAttribute("morning", locked ? Optional.empty() : Morning.of(opened.chart(), opened.home()));
         about(opened, language, model);
         return views.show("patient/home", language, request, model);
@@ -132,6 +144,19 @@ public class HomeView {
                             now.filter(dose -> given.isPresent() && !given.get().notAbove(dose)));
                 })
                 .toList();
+    }
+
+    /** Since the last report, or since the plan was given. */
+    private long silentDays(Opened opened) {
+        PlanVersion plan = opened.home().plan();
+        Instant given = plan.releasedAt().orElse(plan.madeAt());
+        Instant heard = opened.chart()
+                .checkIns()
+                .newest()
+                .map(CheckIn::receivedAt)
+                .filter(given::isBefore)
+                .orElse(given);
+        return Duration.between(heard, clock.instant()).toDays();
     }
 
     /** The answer to the newest report, for whoever sent it without seeing what came back. */

@@ -1,7 +1,5 @@
 package slipway.web.today;
 
-import java.time.Duration;
-import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -16,17 +14,15 @@ import slipway.documents.words.Words;
  * @param address of the page where it is done
  */
 public record Need(String episodeId, String name, int rank, String why, String action, String address) {
-    private static final int SILENT_DAYS = 7;
-
     /** What the people of a list need, most urgent first; whoever needs nothing is left out. Alerts are no part of it. */
-    static List<Need> of(List<TodayRow> rows, Instant now, Words words) {
+    static List<Need> of(List<TodayRow> rows, Words words) {
         return rows.stream()
-                .flatMap(row -> of(row, now, words).stream())
+                .flatMap(row -> of(row, words).stream())
                 .sorted(Comparator.comparingInt(Need::rank))
                 .toList();
     }
 
-    private static Optional<Need> of(TodayRow row, Instant now, Words words) {
+    private static Optional<Need> of(TodayRow row, Words words) {
         if (row.newestPlan().isEmpty()) {
             return Optional.of(need(row, 2, "noPlan", "", words));
         }
@@ -37,19 +33,8 @@ public record Need(String episodeId, String name, int rank, String why, String a
         if (state == PlanState.ACCEPTED) {
             return Optional.of(need(row, 1, "try", "try", words));
         }
-        Instant last = row.lastCheckIn()
-                .map(TodayRow.LastCheckIn::receivedAt)
-                .orElse(row.newestPlan().get().stateAt());
-        long days = Duration.between(last, now).toDays();
-        return days >= SILENT_DAYS
-                ? Optional.of(new Need(
-                        row.episodeId(),
-                        row.name(),
-                        3,
-                        words.get("why.silent", days),
-                        words.get("do.silent"),
-                        "/episodes/" + row.episodeId() + "/follow"))
-                : Optional.empty();
+        // At home: whoever is silent stands in a line of its own.
+        return Optional.empty();
     }
 
     private static Need need(TodayRow row, int rank, String key, String step, Words words) {

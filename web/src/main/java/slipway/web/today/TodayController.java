@@ -2,13 +2,17 @@ package slipway.web.today;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import slipway.care.record.Act;
 import slipway.care.record.Role;
+import slipway.care.record.access.StaffAccount;
 import slipway.care.record.caseload.TodayRow;
+import slipway.care.record.follow.Alert;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
 import slipway.web.episode.Desk;
@@ -38,21 +42,34 @@ class TodayController {
         List<TodayRow> rows = all
                 ? desk.records().caseload().today(MOST, act)
                 : desk.records().caseload().today(act.userId(), MOST, act);
-        List<Need> needs = Need.of(rows, act.at(), WORDS);
+        List<Need> needs = Need.of(rows, WORDS);
         model.addAttribute("page", pages.page(request, Area.TODAY, WORDS.get("title")));
         model.addAttribute("t", WORDS);
         model.addAttribute("all", all);
-        model.addAttribute(
-                "alerts", rows.stream().filter(row -> row.openAlerts() > 0).toList());
+        model.addAttribute("alerts", standing(rows, act));
+        List<Silent> silent = Silent.of(rows, act.at());
+        model.addAttribute("silent", silent);
         model.addAttribute("needs", needs);
         long alarmedOnly = rows.stream()
                 .filter(row -> row.openAlerts() > 0)
                 .filter(row -> needs.stream().noneMatch(need -> need.episodeId().equals(row.episodeId())))
                 .count();
-        model.addAttribute("steady", (int) (rows.size() - needs.size() - alarmedOnly));
+        model.addAttribute("steady", (int) (rows.size() - needs.size() - alarmedOnly - silent.size()));
         model.addAttribute("rows", rows);
         List<String> ids = rows.stream().map(TodayRow::episodeId).toList();
         model.addAttribute("papers", PaperDue.of(rows, desk.records().caseload().paperTrails(ids, act), act.at()));
         return "today/today";
+    }
+
+    private List<Standing> standing(List<TodayRow> rows, Act act) {
+        List<Alert> open = desk.records().alerts().open(act.clinicId());
+        if (open.isEmpty()) {
+            return List.of();
+        }
+        Map<String, String> names = desk.records().staff().list(act.clinicId()).stream()
+                .collect(Collectors.toMap(StaffAccount::id, StaffAccount::displayName, (one, other) -> one));
+        // An alert that was handed on may be about somebody who is not among those shown.
+        List<TodayRow> reach = desk.records().caseload().today(MOST, act);
+        return Standing.of(open, rows, reach, act.userId(), names, new Standing.Now(act.at(), WORDS));
     }
 }
