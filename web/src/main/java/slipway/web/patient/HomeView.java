@@ -18,6 +18,7 @@ import slipway.documents.sheet.HomeSheetPrinter;
 import slipway.documents.words.Words;
 import slipway.exercises.catalogue.Catalogue;
 import slipway.exercises.exercise.Language;
+import slipway.reasoning.response.course.Course;
 import slipway.reasoning.response.ladder.HomeDose;
 import slipway.reasoning.response.propose.Followed;
 import slipway.reasoning.response.rules.Rule;
@@ -52,8 +53,9 @@ public class HomeView {
      *
      * @param planned repetitions of one session as they hold now, 0 if not known
      * @param less the dose of now where it is less than what the sheet says; empty otherwise
+     * @param stopped whether it rests until the therapist has looked at it
      */
-    public record Choice(String id, String name, int planned, Optional<HomeDose> less) {}
+    public record Choice(String id, String name, int planned, Optional<HomeDose> less, boolean stopped) {}
 
     static Language language(HttpServletRequest request, Opened opened) {
         return PatientViews.chosen(request)
@@ -65,8 +67,17 @@ public class HomeView {
         return cookie.alias(opened.chart().episode().id());
     }
 
+    /** Whether nothing may be done now: everything was stopped, or each exercise by itself. */
     boolean locked(Opened opened) {
-        return course.locked(opened.chart(), opened.home());
+        Followed followed = course.followed(opened.chart(), opened.home());
+        return course.locked(opened.chart(), opened.home())
+                || opened.home().exercises().stream().allMatch(id -> stopped(followed, id));
+    }
+
+    private static boolean stopped(Followed followed, String exercise) {
+        return Optional.ofNullable(followed.state().courses().get(exercise))
+                .filter(Course::stopped)
+                .isPresent();
     }
 
     /** The page with the form; {@code given} is what was sent and could not be taken. */
@@ -97,6 +108,8 @@ public class HomeView {
         Language language = language(request, opened);
         model.addAttribute("who", who(opened));
         model.addAttribute("locked", locked(opened));
+        Followed followed = course.followed(opened.chart(), opened.home());
+        model.addAttribute("exercises", choices(opened.home(), followed, language));
         about(opened, language, model);
         return views.show("patient/guide", language, request, model);
     }
@@ -141,7 +154,8 @@ public class HomeView {
                             id,
                             Catalogue.bundled().get(id).name().in(language),
                             now.map(dose -> dose.sets() * dose.repetitions()).orElse(0),
-                            now.filter(dose -> given.isPresent() && !given.get().notAbove(dose)));
+                            now.filter(dose -> given.isPresent() && !given.get().notAbove(dose)),
+                            stopped(followed, id));
                 })
                 .toList();
     }

@@ -111,6 +111,42 @@ class PatientPagesTest {
         return person.get("/home/state").body().contains("\"locked\":true");
     }
 
+    @Test
+    void anExerciseThatRestsIsSaidToRestUntilTheTherapistLetsItGoOn() {
+        String id = Charts.demoEpisode(SERVER, "Alma");
+        Visitor person = opened(code(id));
+        List<String> names = person.get("/home")
+                .body()
+                .lines()
+                .filter(line -> line.contains("<option "))
+                .toList();
+        for (int i = 0; i < 30 && !person.get("/home").body().contains("Do not do this one"); i++) {
+            person.post("/home/report", flare(exercise(person)));
+        }
+        assertThat(names).isNotEmpty();
+        assertThat(person.get("/home").body()).contains("Do not do this one");
+        assertThat(person.get("/home/guide").body()).contains("Do not do this one");
+        assertThat(therapist.get("/episodes/" + id + "/follow").body()).contains("Rests until you have looked");
+        therapist.post("/episodes/" + id + "/go-on", "done", "looked at it, may go on");
+        assertThat(person.get("/home").body()).doesNotContain("Do not do this one");
+    }
+
+    private static String[] flare(String exercise) {
+        return report(
+                UUID.randomUUID().toString(),
+                exercise,
+                "before",
+                "1",
+                "worst",
+                "6",
+                "kind",
+                "tingling",
+                "settle",
+                "30",
+                "none",
+                "yes");
+    }
+
     /** Gives the plan of a demo person who has none at home yet. */
     private String release(String id) {
         String plan = therapist.get("/episodes/" + id + "/plan").body();

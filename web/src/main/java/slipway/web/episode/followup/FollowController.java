@@ -77,6 +77,18 @@ public class FollowController {
         return back(id);
     }
 
+    /** Lets a person go on whose exercise rests until it was looked at, where no alert stands. */
+    @PostMapping("/episodes/{id}/go-on")
+    String goOn(@PathVariable String id, @RequestParam(defaultValue = "") String done, HttpServletRequest request) {
+        Chart chart = desk.open(id);
+        boolean words = done.strip().length() >= LEAST_WORDS;
+        if (words) {
+            chart.decisions().add(HomeCourse.RELEASE, Verdict.ACCEPT, "", "", done.strip());
+        }
+        Notices.put(request, WORDS.get(words ? "alert.released" : "alert.words"));
+        return back(id);
+    }
+
     /** Makes a code for the plan at home; the address is shown now and never again. */
     @PostMapping("/episodes/{id}/links")
     String link(@PathVariable String id, HttpServletRequest request, Model model) {

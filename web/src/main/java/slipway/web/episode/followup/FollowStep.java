@@ -12,6 +12,7 @@ import org.springframework.ui.Model;
 import slipway.care.record.chart.Chart;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
+import slipway.reasoning.response.course.Course;
 import slipway.reasoning.response.propose.RespondResult;
 import slipway.web.episode.Desk;
 import slipway.web.episode.Step;
@@ -60,6 +61,11 @@ class FollowStep implements StepPage {
                 "doses", home.map(each -> doses.rows(chart, each, typed(model))).orElse(List.of()));
         model.addAttribute(
                 "locked", home.filter(each -> course.locked(chart, each)).isPresent());
+        boolean untaken = chart.checkIns().alerts().stream()
+                .anyMatch(alert -> alert.acknowledged().isEmpty());
+        model.addAttribute(
+                "resting",
+                home.filter(each -> !untaken).map(each -> resting(chart, each)).orElse(List.of()));
         model.addAttribute("answered", answered);
         model.addAttribute("alerts", chart.checkIns().alerts());
         model.addAttribute("links", desk.records().links().list(chart.episode().id(), desk.act()));
@@ -67,6 +73,19 @@ class FollowStep implements StepPage {
         if (!model.containsAttribute("fresh")) {
             model.addAttribute("fresh", Optional.empty());
         }
+    }
+
+    /** Names of the exercises that rest until a clinician lets the person go on. */
+    private List<String> resting(Chart chart, HomeCourse.Home home) {
+        var courses = course.followed(chart, home).state().courses();
+        boolean all = course.locked(chart, home);
+        return home.exercises().stream()
+                .filter(id -> all
+                        || Optional.ofNullable(courses.get(id))
+                                .filter(Course::stopped)
+                                .isPresent())
+                .map(Answered::name)
+                .toList();
     }
 
     private static Optional<NextDoses.Typed> typed(Model model) {
