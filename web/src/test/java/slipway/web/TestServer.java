@@ -151,6 +151,18 @@ public final class TestServer implements AutoCloseable {
             }
         }
 
+        /** The same for an answer that is no text. */
+        public HttpResponse<byte[]> bytes(HttpRequest.Builder request) {
+            try {
+                return client.send(request.build(), HttpResponse.BodyHandlers.ofByteArray());
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                throw new IllegalStateException(e);
+            }
+        }
+
         private HttpResponse<String> send(String path, String body) {
             return send(HttpRequest.newBuilder(URI.create(address + path))
                     .header("Content-Type", "application/x-www-form-urlencoded")

@@ -21,6 +21,7 @@ import slipway.care.record.access.Clinic;
 import slipway.care.record.person.Person;
 import slipway.care.record.trail.Action;
 import slipway.care.record.trail.Chain;
+import slipway.exchange.person.PersonArchive;
 import slipway.store.Store;
 
 /** {@code slipway person}: what a person may ask of whoever keeps a record of them. */
@@ -58,7 +59,9 @@ public final class PersonCommand implements Runnable {
             name = "export",
             mixinStandardHelpOptions = true,
             sortOptions = false,
-            description = "Writes everything that is kept of a person into one archive: record.json and the documents.")
+            description =
+                    "Writes everything that is kept of a person into one archive: record.json, the same as CSV tables"
+                            + " with a data dictionary, and the documents.")
     static final class Export implements Callable<Integer> {
         @Spec
         private CommandSpec spec = CommandSpec.create();
@@ -81,7 +84,7 @@ public final class PersonCommand implements Runnable {
                 Act act = RecordsPlace.act(
                         "export", RecordsPlace.clinic(store, clinicId).id());
                 Person person = find(store, id, act);
-                WholeFile.write(file, new PersonExport(store.records(), person, act).zip());
+                WholeFile.write(file, PersonArchive.of(store.records(), person, act));
                 store.records().trail().note(Chain.ofPerson(id), Action.EXPORT, "person", id, act);
                 PrintWriter out = spec.commandLine().getOut();
                 out.println(file);

@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -72,6 +74,55 @@ class PersonCommandTest {
                             .path("durationWeeks")
                             .intValue())
                     .isEqualTo(30);
+            String contents = text(zip, "tables/contents.csv");
+            assertThat(contents).contains("sections.csv,").contains("content.history.durationWeeks,30");
+            assertThat(text(zip, "tables/trail.csv")).contains(",export,PROGRAM,");
+            assertThat(text(zip, "tables/documents.csv")).contains(",sheet,application/pdf,4,");
+            everyColumnIsExplained(zip);
+            everyValueIsInATable(record, zip);
+        }
+    }
+
+    private static String text(ZipFile zip, String name) throws IOException {
+        try (var stream = zip.getInputStream(zip.getEntry(name))) {
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    private static void everyColumnIsExplained(ZipFile zip) throws IOException {
+        String dictionary = text(zip, "tables/data-dictionary.csv");
+        for (var entry : zip.stream().toList()) {
+            String name = entry.getName();
+            if (name.startsWith("tables/") && !name.endsWith("dictionary.csv")) {
+                for (String column :
+                        text(zip, name).lines().findFirst().orElseThrow().split(",")) {
+                    assertThat(dictionary).contains("%s,%s,".formatted(name.substring("tables/".length()), column));
+                }
+            }
+        }
+    }
+
+    /** Every value of the JSON stands in some table; staff stand there by name. */
+    private static void everyValueIsInATable(JsonNode record, ZipFile zip) throws IOException {
+        var tables = new StringBuilder();
+        for (var entry : zip.stream().toList()) {
+            if (entry.getName().startsWith("tables/")) {
+                tables.append(text(zip, entry.getName()).replace("\"\"", "\""));
+            }
+        }
+        var values = new ArrayList<String>();
+        leaves(record.path("person"), values);
+        leaves(record.path("episodes"), values);
+        assertThat(values)
+                .hasSizeGreaterThan(100)
+                .allSatisfy(value -> assertThat(tables).contains(value));
+    }
+
+    private static void leaves(JsonNode node, List<String> values) {
+        if (node.isContainer()) {
+            node.forEach(each -> leaves(each, values));
+        } else if (!node.isNull()) {
+            values.add(node.asString());
         }
     }
 

@@ -20,4 +20,9 @@ public enum Role {
     public boolean isStaff() {
         return STAFF.contains(this);
     }
+
+    /** Whether an act in this role sees everybody of its clinic, whatever the reach of its account. */
+    public boolean seesClinic() {
+        return this == LEAD || this == PROGRAM;
+    }
 }

@@ -8,7 +8,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** Tables as CSV (RFC 4180), lines ending in LF. */
-final class Csv {
+public final class Csv {
     private Csv() {}
 
     /**
@@ -16,7 +16,7 @@ final class Csv {
      *
      * <p>A cell that a spreadsheet would run as a formula gets an apostrophe in front.
      */
-    static String of(List<String> head, List<List<String>> rows) {
+    public static String of(List<String> head, List<List<String>> rows) {
         var text = new StringWriter();
         try (var printer = new CSVPrinter(
                 text, CSVFormat.RFC4180.builder().setRecordSeparator('\n').get())) {

@@ -16,6 +16,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import slipway.care.record.Act;
 import slipway.care.record.NotThere;
+import slipway.care.record.Role;
 import slipway.care.record.Saving;
 import slipway.care.record.caseload.PersonRow;
 import slipway.care.record.chart.Chart;
@@ -158,6 +159,7 @@ class PeopleController {
         model.addAttribute("form", new FormView(form.fields(), mistakes));
         model.addAttribute("person", person);
         model.addAttribute("units", units());
+        model.addAttribute("lead", Pages.staff().roles().contains(Role.LEAD));
         model.addAttribute("sexes", options("sex", PersonDetailsWords.SEXES));
         model.addAttribute("languages", options("language", PersonDetailsWords.LANGUAGES));
         model.addAttribute(
