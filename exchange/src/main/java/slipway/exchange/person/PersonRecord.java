@@ -23,7 +23,7 @@ import slipway.care.record.trail.TrailEntry;
 /**
  * What is kept of a person, by kind.
  *
- * @param episodes each with its lists by kind, the episode itself under {@code episode}
+ * @param episodes each with its lists by kind, the episode itself first
  * @param trail who read and wrote, oldest first
  * @param staff names by id
  */
