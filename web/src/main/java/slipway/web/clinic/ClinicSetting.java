@@ -12,6 +12,7 @@ enum ClinicSetting {
     OPENING_HOURS(OpeningHours.SETTING, OpeningHours.USUAL, "[A-Za-z0-9:,; -]{0,200}"),
     ALERT_MINUTES(Escalation.SETTING, Escalation.USUAL_MINUTES, "([5-9]|[1-9]\\d|1[01]\\d|120)"),
     CLOSED_ADVICE("closedAdvice", "", ".{0,300}"),
+    BIRTH_YEAR("codeBirthYear", "no", "yes|no"),
     /** Common practice is a backup every night; beyond two days one was missed. */
     BACKUP_DAYS("backupDays", "2", "[1-9]\\d?");
 

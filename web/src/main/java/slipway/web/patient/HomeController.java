@@ -16,6 +16,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import slipway.documents.words.Words;
+import slipway.web.door.CodeRates;
 import slipway.web.patient.PatientDoor.Opened;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -97,7 +98,8 @@ class HomeController {
             return refuse(
                     HttpStatus.UNPROCESSABLE_CONTENT, "wrong.report", opened.get(), report, request, response, model);
         }
-        if (reports.tooMany(opened.get().chart(), report)) {
+        boolean flood = request.getAttribute(CodeRates.class.getName()) != null;
+        if (flood || reports.tooMany(opened.get().chart(), report)) {
             response.setStatus(HttpStatus.TOO_MANY_REQUESTS.value());
             return report.anySign()
                     ? view.answer(opened.get(), Reports.unkept(report), request, model)

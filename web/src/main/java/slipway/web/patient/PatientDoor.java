@@ -1,6 +1,7 @@
 package slipway.web.patient;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +16,7 @@ import slipway.care.record.access.Clinic;
 import slipway.care.record.access.LinkPurpose;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.EpisodeState;
+import slipway.care.record.person.Age;
 import slipway.web.door.PatientUser;
 import slipway.web.episode.Cases;
 import slipway.web.episode.home.HomeCourse;
@@ -61,17 +63,49 @@ class PatientDoor {
         return link.purpose() == LinkPurpose.GUIDE && link.isUsableAt(clock.instant());
     }
 
-    /** Notes the use of a link and says who it is. */
-    Optional<PatientUser> enter(AccessLink link) {
+    /** The link of a code that is shut because of wrong years of birth, and until when. */
+    Optional<Instant> shutUntil(String token) {
+        return token.length() > LONGEST_TOKEN
+                ? Optional.empty()
+                : records.links()
+                        .find(Cases.digest(token))
+                        .filter(link -> link.purpose() == LinkPurpose.GUIDE
+                                && link.revokedAt().isEmpty())
+                        .flatMap(AccessLink::lockedUntil)
+                        .filter(clock.instant()::isBefore);
+    }
+
+    /** What came of opening a code. */
+    sealed interface Entry {
+        record In(PatientUser user) implements Entry {}
+
+        record WrongYear() implements Entry {}
+
+        record Nothing() implements Entry {}
+    }
+
+    /**
+     * Notes the use of a link and says who it is.
+     *
+     * @param year of birth, where it is asked
+     */
+    Entry enter(AccessLink link, String year) {
         // The clinic of the episode is not in the link: any act of the link finds it through the chart.
         for (Clinic clinic : records.clinics().list()) {
             var act = new Act(link.id(), Role.PATIENT, clinic.id(), clock.instant());
-            if (chart(link, act).isPresent()) {
+            Optional<Chart> chart = chart(link, act);
+            if (chart.isPresent()) {
+                Optional<Age> age = chart.get().person().details().age();
+                if (link.birthYearAsked()
+                        && !age.map(known -> BirthYear.fits(known, year)).orElse(false)) {
+                    records.links().failed(link.id(), BirthYear.lockedUntil(link.failures() + 1, clock.instant()), act);
+                    return new Entry.WrongYear();
+                }
                 records.links().used(link.id(), act);
-                return Optional.of(new PatientUser(link.id(), clinic.id()));
+                return new Entry.In(new PatientUser(link.id(), clinic.id()));
             }
         }
-        return Optional.empty();
+        return new Entry.Nothing();
     }
 
     private Optional<Chart> chart(AccessLink link, Act act) {

@@ -1,8 +1,10 @@
 package slipway.web.security;
 
+import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 import java.util.Set;
+import org.springframework.boot.web.servlet.FilterRegistrationBean;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.annotation.Order;
@@ -20,6 +22,7 @@ import org.springframework.security.web.context.SecurityContextRepository;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import org.springframework.security.web.servlet.util.matcher.PathPatternRequestMatcher;
 import slipway.web.WebOptions;
+import slipway.web.door.CodeRates;
 import slipway.web.door.PatientCookie;
 import slipway.web.door.PatientForms;
 
@@ -37,14 +40,14 @@ class SecurityConfig {
     @Bean
     @Order(1)
     SecurityFilterChain patientRoutes(
-            HttpSecurity http, PatientCookie cookie, PatientForms forms, PatientRefusals refusals, WebOptions options) {
+            HttpSecurity http, PatientFilter known, PatientForms forms, PatientRefusals refusals, WebOptions options) {
         var paths = PathPatternRequestMatcher.withDefaults();
         http.securityMatchers(matchers -> matchers.requestMatchers(
                 paths.matcher("/p"), paths.matcher("/p/**"), paths.matcher("/home"), paths.matcher("/home/**")));
         table(http);
         http.sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
                 .requestCache(cache -> cache.disable())
-                .addFilterBefore(new PatientFilter(cookie), AuthorizationFilter.class)
+                .addFilterBefore(known, AuthorizationFilter.class)
                 // Opening a code is no use of a cookie: its form needs no proof, and its page checks where it comes
                 // from.
                 .csrf(csrf -> csrf.csrfTokenRepository(forms)
@@ -52,6 +55,19 @@ class SecurityConfig {
                 .exceptionHandling(
                         answers -> answers.authenticationEntryPoint(refusals).accessDeniedHandler(refusals));
         return finish(http, options);
+    }
+
+    @Bean
+    PatientFilter patientFilter(PatientCookie cookie, CodeRates rates, Clock clock) {
+        return new PatientFilter(cookie, rates, clock);
+    }
+
+    /** In the rules of the patient's pages only, not before every request. */
+    @Bean
+    FilterRegistrationBean<PatientFilter> patientFilterInItsPlace(PatientFilter filter) {
+        var registration = new FilterRegistrationBean<>(filter);
+        registration.setEnabled(false);
+        return registration;
     }
 
     @Bean

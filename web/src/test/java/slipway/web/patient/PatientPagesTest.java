@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.http.HttpResponse;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -145,6 +146,52 @@ class PatientPagesTest {
                 "30",
                 "none",
                 "yes");
+    }
+
+    @Test
+    void aFloodFromOneCodeIsSlowedAndOthersGoOn() {
+        Visitor flood = opened(code(Charts.demoEpisode(SERVER, "Alma")));
+        Visitor other = opened(code(Charts.demoEpisode(SERVER, "Bjarne")));
+        HttpResponse<String> last = flood.get("/home/state");
+        for (int i = 0; i < 400 && last.statusCode() == 200; i++) {
+            last = flood.get("/home/state");
+        }
+        assertThat(last.statusCode()).isEqualTo(429);
+        assertThat(last.headers().firstValue("Retry-After")).isPresent();
+        assertThat(last.body()).contains("Call 911 now.");
+        assertThat(other.get("/home").statusCode()).isEqualTo(200);
+        // Danger is answered even then; kept it is when the phone sends it again.
+        HttpResponse<String> answer =
+                flood.post("/home/report", report(UUID.randomUUID().toString(), "any", "emergency", "yes"));
+        assertThat(answer.body()).contains("tel:911");
+        assertThat(answer.headers().firstValue("X-Kept")).isEmpty();
+    }
+
+    @Test
+    void wrongYearsOfBirthShutACodeAndTheRightOneOpensIt() {
+        String id = Charts.demoEpisode(SERVER, "Bjarne");
+        int year = LocalDate.now().getYear()
+                - (int) Charts.open(SERVER, id)
+                        .person()
+                        .details()
+                        .age()
+                        .orElseThrow()
+                        .yearsOn(LocalDate.now());
+        String right = "/p/" + token(id, 1, true);
+        Visitor person = SERVER.visitor();
+        assertThat(person.get(right).body()).contains("What year were you born?");
+        assertThat(person.post(right, "year", String.valueOf(year - 20)).body()).contains("not the year");
+        assertThat(TestServer.location(person.post(right, "year", String.valueOf(year))))
+                .isEqualTo("/home");
+        String guessed = "/p/" + token(id, 1, true);
+        Visitor finder = SERVER.visitor();
+        for (int i = 0; i < 5; i++) {
+            finder.post(guessed, "year", String.valueOf(1900 + i));
+        }
+        assertThat(finder.get(guessed).body()).contains("shut for a while");
+        assertThat(finder.post(guessed, "year", String.valueOf(year)).body()).contains("shut for a while");
+        // The other code of the same person is not shut by it.
+        assertThat(person.get("/home").statusCode()).isEqualTo(200);
     }
 
     /** Gives the plan of a demo person who has none at home yet. */
@@ -302,6 +349,10 @@ class PatientPagesTest {
 
     /** A code that was given with some version of the plan. */
     private static String token(String episodeId, int plan) {
+        return token(episodeId, plan, false);
+    }
+
+    private static String token(String episodeId, int plan, boolean birthYear) {
         String token = UUID.randomUUID().toString();
         SERVER.records()
                 .links()
@@ -311,7 +362,7 @@ class PatientPagesTest {
                         OptionalInt.of(plan),
                         Cases.digest(token),
                         Instant.now().plus(Duration.ofDays(1)),
-                        false,
+                        birthYear,
                         Charts.therapist(SERVER));
         return token;
     }

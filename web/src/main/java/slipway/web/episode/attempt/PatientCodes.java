@@ -21,6 +21,9 @@ public class PatientCodes {
     private static final Duration GUIDE_VALID = Duration.ofDays(60);
     private static final Duration INTAKE_VALID = Duration.ofDays(14);
 
+    /** Key of the setting: whether a code for the plan at home asks for the year of birth, too. */
+    public static final String BIRTH_YEAR = "codeBirthYear";
+
     private final Desk desk;
     private final WebOptions options;
     private final SecureRandom random = new SecureRandom();
@@ -32,15 +35,28 @@ public class PatientCodes {
 
     /** A new address for the plan at home. */
     public String guide(String episodeId, PlanVersion plan, HttpServletRequest request) {
-        return address("/p/", make(episodeId, LinkPurpose.GUIDE, OptionalInt.of(plan.number()), GUIDE_VALID), request);
+        var version = OptionalInt.of(plan.number());
+        return address(
+                "/p/", make(episodeId, LinkPurpose.GUIDE, version, GUIDE_VALID, asksBirthYear(episodeId)), request);
     }
 
     /** A new address for the questions before the first visit. */
     public String intake(String episodeId, HttpServletRequest request) {
-        return address("/before/", make(episodeId, LinkPurpose.INTAKE, OptionalInt.empty(), INTAKE_VALID), request);
+        return address(
+                "/before/", make(episodeId, LinkPurpose.INTAKE, OptionalInt.empty(), INTAKE_VALID, false), request);
     }
 
-    private String make(String episodeId, LinkPurpose purpose, OptionalInt plan, Duration valid) {
+    /** Where the clinic wants it and there is an age to check it by. */
+    private boolean asksBirthYear(String episodeId) {
+        return desk.records()
+                        .clinics()
+                        .setting(desk.act().clinicId(), BIRTH_YEAR, "no")
+                        .value()
+                        .equals("yes")
+                && desk.open(episodeId).person().details().age().isPresent();
+    }
+
+    private String make(String episodeId, LinkPurpose purpose, OptionalInt plan, Duration valid, boolean birthYear) {
         var bytes = new byte[TOKEN_BYTES];
         random.nextBytes(bytes);
         String token = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
@@ -52,7 +68,7 @@ public class PatientCodes {
                         plan,
                         Cases.digest(token),
                         desk.clock().instant().plus(valid),
-                        false,
+                        birthYear,
                         desk.act());
         return token;
     }
