@@ -6,6 +6,7 @@ import java.net.http.HttpResponse;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -167,16 +168,36 @@ class PatientPagesTest {
         assertThat(answer.headers().firstValue("X-Kept")).isEmpty();
     }
 
+    /** RFC 5545, section 3.1: lines end with CR LF and have at most 75 octets; 3.6.1: UID and DTSTAMP must be there. */
+    @Test
+    void theReminderIsACalendarFileThatTellsNothing() {
+        Visitor person = opened(code(Charts.demoEpisode(SERVER, "Alma")));
+        HttpResponse<String> answer = person.get("/home/reminder.ics?at=07:15");
+        assertThat(answer.headers().firstValue("Content-Type").orElse("")).startsWith("text/calendar");
+        List<String> lines = List.of(answer.body().split("\r\n", -1));
+        assertThat(answer.body().replace("\r\n", "")).doesNotContain("\n").doesNotContain("\r");
+        assertThat(lines).allMatch(line -> line.getBytes(java.nio.charset.StandardCharsets.UTF_8).length <= 75);
+        assertThat(lines).startsWith("BEGIN:VCALENDAR", "VERSION:2.0").contains("SUMMARY:Your reminder");
+        assertThat(answer.body()).containsPattern("UID:.+").containsPattern("DTSTAMP:[0-9]{8}T[0-9]{6}Z");
+        assertThat(answer.body()).containsPattern("DTSTART:[0-9]{8}T071500\r\n");
+        assertThat(answer.body().toLowerCase(java.util.Locale.ROOT))
+                .doesNotContain("alma")
+                .doesNotContain("exercise")
+                .doesNotContain("nerve")
+                .doesNotContain("clinic")
+                .doesNotContain("http");
+    }
+
     @Test
     void wrongYearsOfBirthShutACodeAndTheRightOneOpensIt() {
         String id = Charts.demoEpisode(SERVER, "Bjarne");
-        int year = LocalDate.now().getYear()
+        int year = LocalDate.now(ZoneId.systemDefault()).getYear()
                 - (int) Charts.open(SERVER, id)
                         .person()
                         .details()
                         .age()
                         .orElseThrow()
-                        .yearsOn(LocalDate.now());
+                        .yearsOn(LocalDate.now(ZoneId.systemDefault()));
         String right = "/p/" + token(id, 1, true);
         Visitor person = SERVER.visitor();
         assertThat(person.get(right).body()).contains("What year were you born?");
