@@ -9,10 +9,10 @@ import picocli.CommandLine.Spec;
         name = "fhir",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        subcommands = {FhirExportCommand.class, FhirPreviewCommand.class},
+        subcommands = {FhirExportCommand.class, FhirPreviewCommand.class, FhirTakeCommand.class},
         description = {
-            "FHIR R4: writes an episode as a bundle for another system, or shows what a bundle from another system would"
-                    + " change. Nothing is sent anywhere."
+            "FHIR R4: writes an episode as a bundle for another system, shows what a bundle from another system would"
+                    + " change, or takes it over into the records. Nothing is sent anywhere."
         })
 public final class FhirCommand implements Runnable {
     @Spec

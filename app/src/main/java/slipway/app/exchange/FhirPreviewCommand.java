@@ -53,17 +53,7 @@ final class FhirPreviewCommand implements Callable<Integer> {
         } catch (RefusedException e) {
             throw new BadInputException(bundle + ": " + e.getMessage());
         }
-        for (Preview.Kind kind : Preview.Kind.values()) {
-            var items = preview.of(kind);
-            if (!items.isEmpty()) {
-                out.printf("%s (%d)%n", kind.words(), items.size());
-                items.forEach(item -> out.printf("  entry %d %s: %s%n", item.entry(), item.resource(), item.what()));
-            }
-        }
-        if (!preview.changes()) {
-            out.println("Nothing would change.");
-        }
-        out.flush();
+        PreviewText.print(preview, out);
         return ExitStatus.OK;
     }
 

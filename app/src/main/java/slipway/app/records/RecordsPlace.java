@@ -76,7 +76,7 @@ public final class RecordsPlace {
      * @param id of the clinic; may be left out if there is only one
      * @throws BadInputException if there is no such clinic, or several to choose from
      */
-    static Clinic clinic(Store store, Optional<String> id) {
+    public static Clinic clinic(Store store, Optional<String> id) {
         List<Clinic> all = store.records().clinics().list();
         List<Clinic> meant = all.stream()
                 .filter(clinic -> id.isEmpty() || clinic.id().equals(id.get()))
@@ -93,7 +93,7 @@ public final class RecordsPlace {
     }
 
     /** An act of the program itself. */
-    static Act act(String word, String clinicId) {
+    public static Act act(String word, String clinicId) {
         return new Act(word, Role.PROGRAM, clinicId, Instant.now());
     }
 }

@@ -54,11 +54,40 @@ public record ChartFacts(EpisodeFacts facts, List<String> notRead) {
                 file,
                 reader.framed(frame),
                 reader.visits(),
-                reader.scores(),
+                scores(chart, reader.notRead),
                 reader.goals(),
                 reader.checkIns(),
                 paperwork.ending());
         return new ChartFacts(facts, reader.notRead);
+    }
+
+    /**
+     * The scores of a chart.
+     *
+     * @param notRead gets kind and id of what is not understood
+     */
+    public static List<Taken> scores(Chart chart, List<String> notRead) {
+        var scores = new ArrayList<Taken>();
+        for (MeasureEntry entry : chart.measures().list()) {
+            JsonNode total = entry.body().path("total");
+            var answers = new TreeMap<Integer, Double>();
+            try {
+                entry.body()
+                        .path("answers")
+                        .propertyStream()
+                        .forEach(answer -> answers.put(
+                                Integer.parseInt(answer.getKey()),
+                                answer.getValue().doubleValue()));
+                scores.add(new Taken(
+                        Measures.bundled().get(entry.measureId()),
+                        entry.day(),
+                        total.isNumber() ? OptionalDouble.of(total.doubleValue()) : OptionalDouble.empty(),
+                        answers));
+            } catch (IllegalArgumentException e) {
+                notRead.add("measure " + entry.id());
+            }
+        }
+        return scores;
     }
 
     private static final class Reader {
@@ -120,30 +149,6 @@ public record ChartFacts(EpisodeFacts facts, List<String> notRead) {
         }
 
         /** The body of an entry holds {@code total}, or {@code answers} by number of the item. */
-        List<Taken> scores() {
-            var scores = new ArrayList<Taken>();
-            for (MeasureEntry entry : chart.measures().list()) {
-                JsonNode total = entry.body().path("total");
-                var answers = new TreeMap<Integer, Double>();
-                try {
-                    entry.body()
-                            .path("answers")
-                            .propertyStream()
-                            .forEach(answer -> answers.put(
-                                    Integer.parseInt(answer.getKey()),
-                                    answer.getValue().doubleValue()));
-                    scores.add(new Taken(
-                            Measures.bundled().get(entry.measureId()),
-                            entry.day(),
-                            total.isNumber() ? OptionalDouble.of(total.doubleValue()) : OptionalDouble.empty(),
-                            answers));
-                } catch (IllegalArgumentException e) {
-                    notRead.add("measure " + entry.id());
-                }
-            }
-            return scores;
-        }
-
         /** The target of a goal holds {@code activity}, {@code condition}, {@code baseline} and {@code target}. */
         List<GoalDraft> goals() {
             String person = file.patient().name().orElse("The person");

@@ -3,6 +3,7 @@ package slipway.exchange.fhir;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import org.hl7.fhir.r4.model.Bundle;
@@ -21,7 +22,7 @@ public final class FhirImport {
     private final Merge merge;
     private final List<Preview.Item> items = new ArrayList<>();
 
-    private FhirImport(Bundle bundle, Optional<EpisodeFacts> current) {
+    private FhirImport(Bundle bundle, Known current) {
         this.bundle = bundle;
         this.merge = new Merge(current);
     }
@@ -34,6 +35,11 @@ public final class FhirImport {
      * @throws RefusedException if the text is too large, too deep, or no bundle: then nothing of it was used
      */
     public static Preview preview(byte[] text, Optional<EpisodeFacts> current) {
+        Preview preview = preview(text, current.map(Known::of).orElse(Known.NOTHING));
+        return new Preview(preview.items(), preview.known(), current.map(preview.known()::in));
+    }
+
+    static Preview preview(byte[] text, Known current) {
         BundleReader.Read read = BundleReader.read(text);
         var reading = new FhirImport(read.bundle(), current);
         read.unknown().forEach(what -> reading.add(0, "Bundle", Preview.Kind.NOT_UNDERSTOOD, what));
@@ -42,6 +48,9 @@ public final class FhirImport {
 
     private Preview run() {
         List<Bundle.BundleEntryComponent> entries = bundle.getEntry();
+        if (hasIdTwice(entries)) {
+            throw new RefusedException("two resources have the same type and id");
+        }
         List<String> people = entries.stream()
                 .filter(entry -> entry.getResource() instanceof Patient)
                 .map(FhirImport::address)
@@ -52,7 +61,19 @@ public final class FhirImport {
         for (int i = 0; i < entries.size(); i++) {
             entry(i + 1, entries.get(i), people);
         }
-        return new Preview(items, merge.result());
+        return new Preview(items, merge.result(), Optional.empty());
+    }
+
+    /** The gate has looked at full addresses; without one it is type and id that tell who is meant. */
+    private static boolean hasIdTwice(List<Bundle.BundleEntryComponent> entries) {
+        var seen = new HashSet<String>();
+        return entries.stream()
+                .filter(entry -> entry.getResource() != null && !entry.hasFullUrl())
+                .map(Bundle.BundleEntryComponent::getResource)
+                .filter(resource -> resource.getIdElement().hasIdPart())
+                .map(resource ->
+                        resource.fhirType() + "/" + resource.getIdElement().getIdPart())
+                .anyMatch(address -> !seen.add(address));
     }
 
     private static String address(Bundle.BundleEntryComponent entry) {

@@ -13,9 +13,6 @@ import org.hl7.fhir.r4.model.Observation;
 import org.hl7.fhir.r4.model.Patient;
 import org.hl7.fhir.r4.model.Quantity;
 import org.hl7.fhir.r4.model.ServiceRequest;
-import slipway.care.casefile.CaseFile;
-import slipway.care.facts.EpisodeFacts;
-import slipway.care.facts.Frame;
 import slipway.care.facts.Taken;
 import slipway.reasoning.codes.DiagnosisCodes;
 import slipway.reasoning.measures.Measure;
@@ -26,7 +23,6 @@ final class Merge {
     private static final String LOINC = "http://loinc.org";
     private static final String LOINC_PAIN = "72514-3";
 
-    private final Optional<EpisodeFacts> current;
     private final List<String> diagnoses;
     private final List<Taken> scores;
     private Optional<String> name;
@@ -35,17 +31,15 @@ final class Merge {
     private Optional<LocalDate> ordered;
     private Optional<String> referrer;
 
-    /** Beside an episode, or beside nothing. */
-    Merge(Optional<EpisodeFacts> current) {
-        this.current = current;
-        this.diagnoses =
-                new ArrayList<>(current.map(facts -> facts.frame().diagnoses()).orElse(List.of()));
-        this.scores = new ArrayList<>(current.map(EpisodeFacts::scores).orElse(List.of()));
-        this.name = current.flatMap(facts -> facts.file().patient().name());
-        this.sex = current.flatMap(facts -> facts.file().patient().sex());
-        this.born = current.flatMap(facts -> facts.frame().born());
-        this.ordered = current.flatMap(facts -> facts.frame().orderedOn());
-        this.referrer = current.flatMap(facts -> facts.frame().referrer());
+    /** Beside what is known, which may be nothing. */
+    Merge(Known current) {
+        this.diagnoses = new ArrayList<>(current.diagnoses());
+        this.scores = new ArrayList<>(current.scores());
+        this.name = current.name();
+        this.sex = current.sex();
+        this.born = current.born();
+        this.ordered = current.ordered();
+        this.referrer = current.referrer();
     }
 
     /** What one thing comes to. */
@@ -221,46 +215,8 @@ final class Merge {
                 : new Step(Preview.Kind.ADD, what + ": a second score of that day");
     }
 
-    /** The episode with everything that was taken; empty if there was none to begin with. */
-    Optional<EpisodeFacts> result() {
-        return current.map(this::with);
-    }
-
-    private EpisodeFacts with(EpisodeFacts facts) {
-        Frame frame = facts.frame();
-        return new EpisodeFacts(
-                with(facts.file()),
-                new Frame(
-                        born,
-                        frame.therapist(),
-                        referrer,
-                        ordered,
-                        frame.payer(),
-                        frame.dosage(),
-                        diagnoses,
-                        frame.letters()),
-                facts.visits(),
-                scores,
-                facts.goals(),
-                facts.checkIns(),
-                facts.ending());
-    }
-
-    private CaseFile with(CaseFile file) {
-        var person = new slipway.care.casefile.Patient(
-                name,
-                file.patient().ageYears(),
-                sex,
-                file.patient().statureCm(),
-                file.patient().massKg());
-        return new CaseFile(
-                file.id(),
-                file.provenance(),
-                person,
-                file.episode(),
-                file.safety(),
-                file.examination(),
-                file.sites(),
-                file.choices());
+    /** What is known with everything that was taken. */
+    Known result() {
+        return new Known(name, sex, born, ordered, referrer, diagnoses, scores);
     }
 }

@@ -8,9 +8,10 @@ import slipway.care.facts.EpisodeFacts;
  * What a bundle from elsewhere would change. Nothing has been changed yet.
  *
  * @param items one for each thing in the bundle, in its order
+ * @param known what would be known of the person and the episode
  * @param result the episode as it would be; empty if the bundle was compared with nothing
  */
-public record Preview(List<Item> items, Optional<EpisodeFacts> result) {
+public record Preview(List<Item> items, Known known, Optional<EpisodeFacts> result) {
     public Preview {
         items = List.copyOf(items);
     }

@@ -12,6 +12,7 @@ import slipway.care.record.chart.Episode;
 import slipway.care.record.chart.EpisodeState;
 import slipway.care.record.chart.Plans;
 import slipway.care.record.chart.Results;
+import slipway.care.record.chart.TakeOver;
 import slipway.care.record.chart.Visits;
 import slipway.care.record.content.Section;
 import slipway.care.record.content.SectionRecord;
@@ -78,6 +79,11 @@ final class ChartStore implements Chart {
     @Override
     public Saving<Map<Section, SectionRecord>> saveAll(Map<Section, Long> versions, Map<Section, ObjectNode> contents) {
         return sections.saveAll(versions, contents, episode());
+    }
+
+    @Override
+    public Saving<Person> takeOver(TakeOver what) {
+        return new TakingOver(writer, sections).run(what);
     }
 
     @Override

@@ -54,7 +54,7 @@ final class Sections {
         return writer.read(query -> newest(query, writer, section, episode));
     }
 
-    private static SectionRecord newest(DSLContext query, EpisodeWriter writer, Section section, Episode episode) {
+    static SectionRecord newest(DSLContext query, EpisodeWriter writer, Section section, Episode episode) {
         return select(query, of(writer, section))
                 .orderBy(SectionVersionTable.VERSION.desc())
                 .limit(1)
@@ -85,6 +85,11 @@ final class Sections {
         });
         Map<Section, SectionRecord> now = newest(episode);
         return fresh ? new Saving.Saved<>(now) : new Saving.Stale<>(now);
+    }
+
+    /** Within a transaction that has looked at the version. */
+    void saveIn(DSLContext tx, Section section, long version, ObjectNode content) {
+        save(tx, section, version, content).orThrow();
     }
 
     private Saving<SectionRecord> save(DSLContext tx, Section section, long version, ObjectNode content) {

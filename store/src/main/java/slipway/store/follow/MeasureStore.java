@@ -26,6 +26,16 @@ public final class MeasureStore implements Measures {
         return writer.write(tx -> insert(tx, measureId, day, body, Optional.empty()));
     }
 
+    /** Within a transaction of the writer. */
+    public void addIn(DSLContext tx, String measureId, LocalDate day, ObjectNode body) {
+        insert(tx, measureId, day, body, Optional.empty());
+    }
+
+    /** Ids of the measures as a transaction sees them, in the order of {@link #list}. */
+    public List<String> idsIn(DSLContext tx) {
+        return select(tx).stream().map(MeasureEntry::id).toList();
+    }
+
     @Override
     public MeasureEntry correct(String entryId, LocalDate day, ObjectNode body) {
         return writer.write(tx -> {
@@ -65,7 +75,11 @@ public final class MeasureStore implements Measures {
 
     @Override
     public List<MeasureEntry> list() {
-        return writer.read(query -> query.select(List.of(
+        return writer.read(MeasureStore.this::select);
+    }
+
+    private List<MeasureEntry> select(DSLContext query) {
+        return query.select(List.of(
                         MeasureEntryTable.ID,
                         MeasureEntryTable.EPISODE_ID,
                         MeasureEntryTable.MEASURE_ID,
@@ -83,7 +97,7 @@ public final class MeasureStore implements Measures {
                                         MeasureEntryTable.EPISODE_ID.eq(writer.episodeId()),
                                         MeasureEntryTable.REPLACES_ID.isNotNull())))
                 .orderBy(MeasureEntryTable.TAKEN_ON, MeasureEntryTable.AT, MeasureEntryTable.ID)
-                .fetch(MeasureStore::entry));
+                .fetch(MeasureStore::entry);
     }
 
     private static MeasureEntry entry(Record row) {

@@ -80,15 +80,9 @@ public final class PeopleStore implements People {
             if (before.version() != version) {
                 return new Saving.Stale<>(before);
             }
-            var after = new Person(personId, before.clinicId(), version + 1, details, before.createdAt());
-            tx.update(PersonTable.PERSON)
-                    .set(PersonTable.VERSION, after.version())
-                    .set(PersonRows.columns(details))
-                    .where(PersonTable.ID.eq(personId))
-                    .execute();
-            PersonRows.putNames(tx, after.clinicId(), personId, details.name());
-            trail.append(tx, chain, act, Note.changed("person", personId, after.version(), before.details(), details));
-            return new Saving.Saved<>(after);
+            trail.append(tx, chain, act, PersonRows.change(tx, before, details));
+            return new Saving.Saved<>(
+                    PersonRows.find(tx, personId, DSL.trueCondition()).orElseThrow());
         });
     }
 

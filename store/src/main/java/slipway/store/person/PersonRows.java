@@ -17,6 +17,7 @@ import slipway.care.record.person.PersonDetails;
 import slipway.exercises.exercise.Language;
 import slipway.store.tables.PersonNameTable;
 import slipway.store.tables.PersonTable;
+import slipway.store.trail.Note;
 
 /** Rows of people. */
 public final class PersonRows {
@@ -45,6 +46,18 @@ public final class PersonRows {
                 .from(PersonTable.PERSON)
                 .where(PersonTable.ID.eq(personId), PersonTable.ERASED_AT.isNull(), condition)
                 .fetchOptional(PersonRows::person);
+    }
+
+    /** Writes new details of a person within a transaction; gives what the trail has to say of it. */
+    public static Note change(DSLContext tx, Person before, PersonDetails details) {
+        long version = before.version() + 1;
+        tx.update(PersonTable.PERSON)
+                .set(PersonTable.VERSION, version)
+                .set(columns(details))
+                .where(PersonTable.ID.eq(before.id()))
+                .execute();
+        putNames(tx, before.clinicId(), before.id(), details.name());
+        return Note.changed("person", before.id(), version, before.details(), details);
     }
 
     private static Person person(Record row) {

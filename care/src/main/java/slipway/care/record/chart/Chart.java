@@ -48,6 +48,14 @@ public interface Chart {
      */
     Saving<Map<Section, SectionRecord>> saveAll(Map<Section, Long> versions, Map<Section, ObjectNode> contents);
 
+    /**
+     * Writes what comes from another system, all of it in one transaction, or nothing if anything that it was laid beside
+     * has changed since.
+     *
+     * @return the person as they stand
+     */
+    Saving<Person> takeOver(TakeOver what);
+
     /** Changes side, therapist or state of the episode. */
     Saving<Episode> change(long version, Side side, String therapistId, EpisodeState state);
 
