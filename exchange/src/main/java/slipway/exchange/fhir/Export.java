@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import slipway.care.facts.EpisodeFacts;
 import slipway.care.visit.VisitPlan;
 
@@ -13,11 +14,21 @@ import slipway.care.visit.VisitPlan;
  * @param issued moment of the export; the only time that does not come from the record
  * @param program name and version of the program, for the provenance
  * @param papers signed notes and letters that go along
+ * @param contact how the person is reached
  */
-public record Export(EpisodeFacts facts, VisitPlan plan, Instant issued, String program, List<PaperFile> papers) {
+public record Export(
+        EpisodeFacts facts, VisitPlan plan, Instant issued, String program, List<PaperFile> papers, Contact contact) {
     public Export {
         papers = List.copyOf(papers);
     }
+
+    /** Without a way to reach the person, as from files, which hold none. */
+    public Export(EpisodeFacts facts, VisitPlan plan, Instant issued, String program, List<PaperFile> papers) {
+        this(facts, plan, issued, program, papers, new Contact(Optional.empty(), Optional.empty()));
+    }
+
+    /** How the person is reached. */
+    public record Contact(Optional<String> phone, Optional<String> email) {}
 
     /**
      * A signed paper.

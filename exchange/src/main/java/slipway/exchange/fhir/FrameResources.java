@@ -61,11 +61,17 @@ final class FrameResources {
                     default -> AdministrativeGender.UNKNOWN;
                 });
         frame.born().ifPresent(born -> patient.setBirthDateElement(Writer.date(born)));
+        telecom(patient, ContactPoint.ContactPointSystem.PHONE, export.contact().phone());
+        telecom(patient, ContactPoint.ContactPointSystem.EMAIL, export.contact().email());
         patient.addCommunication()
                 .setPreferred(true)
                 .setLanguage(
                         Codes.of("urn:ietf:bcp:47", file.episode().language().code(), ""));
         out.add(PATIENT, patient, file.patient().name().orElse("Person of case " + file.id()));
+    }
+
+    private static void telecom(Patient patient, ContactPoint.ContactPointSystem system, Optional<String> value) {
+        value.ifPresent(known -> patient.addTelecom().setSystem(system).setValue(known));
     }
 
     private void clinic() {

@@ -19,6 +19,7 @@ import slipway.care.facts.Frame;
 import slipway.care.record.access.StaffAccount;
 import slipway.care.record.assembly.Assembly;
 import slipway.care.record.chart.Chart;
+import slipway.care.record.person.PersonDetails;
 import slipway.exchange.fhir.EpisodeBundle;
 import slipway.exchange.fhir.Export;
 import slipway.exchange.fhir.Fhir;
@@ -46,8 +47,14 @@ class FhirApi {
         var therapist = new Frame.Therapist(names.apply(chart.episode().therapistId()), Optional.empty());
         var facts = ChartFacts.of(chart, whole.file(), Optional.of(therapist), names, ZoneId.systemDefault());
         Instant now = chart.openedAt().truncatedTo(ChronoUnit.SECONDS);
-        String json = Fhir.write(EpisodeBundle.of(
-                new Export(facts.facts(), cases.visit(whole), now, "Slipway " + Pages.version(), List.of())));
+        PersonDetails person = chart.person().details();
+        String json = Fhir.write(EpisodeBundle.of(new Export(
+                facts.facts(),
+                cases.visit(whole),
+                now,
+                "Slipway " + Pages.version(),
+                List.of(),
+                new Export.Contact(person.phone(), person.email()))));
         desk.noteExport(chart, "fhir", episode);
         return ResponseEntity.ok().contentType(FHIR).body(json.getBytes(StandardCharsets.UTF_8));
     }
