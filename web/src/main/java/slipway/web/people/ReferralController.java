@@ -65,7 +65,7 @@ class ReferralController {
         try {
             return shown(form, reading(form), "", request, model);
         } catch (RefusedException e) {
-            return refused(form, e.getMessage(), request, response, model);
+            return refused(form, e.reason(), request, response, model);
         }
     }
 
@@ -87,7 +87,7 @@ class ReferralController {
             }
             return taken(form, referral, request, response, model);
         } catch (RefusedException e) {
-            return refused(form, e.getMessage(), request, response, model);
+            return refused(form, e.reason(), request, response, model);
         }
     }
 

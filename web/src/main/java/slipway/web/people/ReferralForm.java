@@ -53,7 +53,7 @@ record ReferralForm(
         if (!uploaded && kept.isEmpty()) {
             return Optional.of("referral.wrong.file");
         }
-        if ((uploaded && file.getSize() > MOST_BYTES) || kept.length() > 2 * MOST_BYTES) {
+        if ((file != null && file.getSize() > MOST_BYTES) || kept.length() > 2 * MOST_BYTES) {
             return Optional.of("referral.wrong.size");
         }
         if (!uploaded && !kept.matches("[A-Za-z0-9+/]+={0,2}")) {
