@@ -27,19 +27,32 @@ final class FindingReader {
         var all = new ArrayList<Finding>();
         for (Side side : Side.values()) {
             Fields block = root.child("examination").child(side == Side.RIGHT ? "right" : "left");
-            List<Finding> findings = reader.readSide(block, side);
-            FindingChecks.contradictions(findings, reader.vocabulary).forEach(text -> report.add(block, text));
+            var places = new ArrayList<Fields>();
+            List<Finding> findings = reader.readSide(block, side, places);
+            FindingChecks.conflicts(findings, reader.vocabulary)
+                    .forEach(conflict -> report.addTogether(
+                            block,
+                            List.of(places.get(conflict.earlier()), places.get(conflict.later())),
+                            conflict.text()));
             all.addAll(findings);
         }
         return all;
     }
 
-    private List<Finding> readSide(Fields block, Side side) {
+    /**
+     * The findings of a side.
+     *
+     * @param places gets where each of them stands
+     */
+    private List<Finding> readSide(Fields block, Side side, List<Fields> places) {
         var findings = new ArrayList<Finding>();
         for (FindingKind kind : FindingKind.values()) {
             Fields items = block.child(kind.block());
             for (String item : items.keys()) {
-                readItem(kind, item, items.child(item), side).ifPresent(findings::add);
+                readItem(kind, item, items.child(item), side).ifPresent(finding -> {
+                    findings.add(finding);
+                    places.add(items.child(item));
+                });
             }
         }
         return findings;

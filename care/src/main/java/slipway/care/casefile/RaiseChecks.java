@@ -1,5 +1,6 @@
 package slipway.care.casefile;
 
+import java.util.ArrayList;
 import java.util.List;
 import slipway.care.CareData;
 import slipway.reasoning.basis.Coefficients;
@@ -27,8 +28,9 @@ final class RaiseChecks {
                     .filter(test -> test.test().name().equals(TEST) && test.side() == finding.side())
                     .toList();
             if (!same.isEmpty() && same.stream().noneMatch(test -> agree(test, finding, allowedDeg))) {
-                report.add(
+                report.addTogether(
                         root.child("tests"),
+                        places(root, finding),
                         "%s %s disagrees with the finding \"%s\"%s"
                                 .formatted(
                                         TEST,
@@ -37,6 +39,23 @@ final class RaiseChecks {
                                         finding.location().isEmpty() ? "" : " on " + finding.location()));
             }
         }
+    }
+
+    /** The finding, and the tests of the same leg. */
+    private static List<Fields> places(Fields root, Finding finding) {
+        String side = CareData.word(finding.side());
+        var places = new ArrayList<Fields>();
+        places.add(root.child("examination")
+                .child(side)
+                .child(finding.kind().block())
+                .child(finding.target()));
+        for (Fields test : root.list("tests")) {
+            if (test.child("test").written().equals(TEST)
+                    && test.child("side").written().equals(side)) {
+                places.add(test);
+            }
+        }
+        return places;
     }
 
     private static boolean agree(TestEntry test, Finding finding, double allowedDeg) {

@@ -40,6 +40,15 @@ final class Report {
         mistakes.add(document.mistake(at.pointer(), message));
     }
 
+    /** What several values get wrong together: said beside each of them in a form, once in a file. */
+    void addTogether(Fields inFile, List<Fields> inForm, String message) {
+        if (byPath && !inForm.isEmpty()) {
+            inForm.forEach(at -> add(at, message));
+        } else {
+            add(inFile, message);
+        }
+    }
+
     void addAll(List<Mistake> more) {
         mistakes.addAll(more);
     }

@@ -26,9 +26,23 @@ public final class FindingChecks {
 
     /** Only the contradictions among {@link #mistakes}. */
     public static List<String> contradictions(List<Finding> findings, Vocabulary vocabulary) {
-        var mistakes = new ArrayList<String>();
-        Map<String, Finding> seen = new LinkedHashMap<>();
-        for (Finding finding : findings) {
+        return conflicts(findings, vocabulary).stream().map(Conflict::text).toList();
+    }
+
+    /**
+     * Two findings that cannot both be.
+     *
+     * @param later index of the later one in the list
+     * @param earlier index of the earlier one
+     */
+    public record Conflict(int earlier, int later, String text) {}
+
+    /** The contradictions with the findings that make them. */
+    public static List<Conflict> conflicts(List<Finding> findings, Vocabulary vocabulary) {
+        var mistakes = new ArrayList<Conflict>();
+        Map<String, Integer> seen = new LinkedHashMap<>();
+        for (int i = 0; i < findings.size(); i++) {
+            Finding finding = findings.get(i);
             if (finding.kind() == FindingKind.SYMPTOM) {
                 continue; // pain and tingling may share one place
             }
@@ -36,10 +50,16 @@ public final class FindingChecks {
                     .find(finding.kind(), finding.target())
                     .map(Term::key)
                     .orElse(finding.target());
-            Finding earlier = seen.putIfAbsent(finding.kind() + " " + key + " " + finding.side(), finding);
-            if (earlier != null && !earlier.result().equals(finding.result())) {
-                mistakes.add("%s%s contradicts %s%s: one item has one result on one side"
-                        .formatted(finding.text(), at(finding), earlier.text(), at(earlier)));
+            String place = finding.kind() + " " + key + " " + finding.side();
+            int first = seen.getOrDefault(place, i);
+            seen.put(place, first);
+            Finding earlier = findings.get(first);
+            if (!earlier.result().equals(finding.result())) {
+                mistakes.add(new Conflict(
+                        first,
+                        i,
+                        "%s%s contradicts %s%s: one item has one result on one side"
+                                .formatted(finding.text(), at(finding), earlier.text(), at(earlier))));
             }
         }
         return mistakes;

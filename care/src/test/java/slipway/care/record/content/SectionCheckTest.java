@@ -59,9 +59,12 @@ class SectionCheckTest {
         assertThat(SectionCheck.of(Section.TOLERANCE, tests, examination).mistakes())
                 .singleElement()
                 .satisfies(mistake -> {
-                    assertThat(mistake.path()).isEqualTo("tests");
+                    assertThat(mistake.path()).isEqualTo("tests[0]");
                     assertThat(mistake.message()).contains("disagrees").doesNotContain("line");
                 });
+        assertThat(SectionCheck.of(Section.EXAMINATION, examination, tests).mistakes())
+                .singleElement()
+                .satisfies(mistake -> assertThat(mistake.path()).isEqualTo("examination.right.provocation.slr"));
         assertThat(SectionCheck.of(Section.TOLERANCE, tests, json("{}")).mistakes())
                 .isEmpty();
     }

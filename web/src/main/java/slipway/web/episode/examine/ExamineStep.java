@@ -21,7 +21,7 @@ import tools.jackson.databind.node.ObjectNode;
 /** The examination. */
 @Component
 class ExamineStep implements StepPage {
-    private static final Words WORDS = Words.beside(ExamineStep.class, Language.EN);
+    static final Words WORDS = Words.beside(ExamineStep.class, Language.EN);
     private static final int ALL = 500;
     private static final String POSITIVE = "positive";
     private static final String DEGREES = "degrees";
@@ -100,6 +100,7 @@ class ExamineStep implements StepPage {
         model.addAttribute("remote", remote(chart));
         model.addAttribute("unnamed", unnamed(chart));
         model.addAttribute("location", locating.locate(chart));
+        Differentiation.fill(model);
     }
 
     /** What a movement far away did to the symptom, from the neural tests of the tolerance. */

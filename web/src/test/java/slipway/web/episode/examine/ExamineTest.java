@@ -129,4 +129,69 @@ class ExamineTest {
                 .body();
         assertThat(page).contains("the emergency questions come first").contains("Nothing more is proposed.");
     }
+
+    @Test
+    void aRemoteMovementIsEnteredHereAndKeptWithItsTest() {
+        String id = begin("Differentiated", "");
+        String page = therapist.get("/episodes/" + id + "/examine").body();
+        assertThat(page).contains("Structural differentiation");
+        HttpResponse<String> short1 =
+                therapist.post("/episodes/" + id + "/differentiation", "differentiation.test", "slump");
+        assertThat(short1.statusCode()).isEqualTo(422);
+        assertThat(short1.body())
+                .contains("id=\"m-differentiation.joint\"")
+                .contains("this test is not recorded yet")
+                .contains("<option value=\"slump\" selected>");
+        HttpResponse<String> same = differentiate(id, "knee");
+        assertThat(same.statusCode()).isEqualTo(422);
+        assertThat(same.body()).contains("must be another joint than the one that the test moves");
+        assertThat(Charts.content(SERVER, id, Section.TOLERANCE).isEmpty()).isTrue();
+        assertThat(differentiate(id, "neck").statusCode()).isEqualTo(302);
+        assertThat(Charts.content(SERVER, id, Section.TOLERANCE)
+                        .path("tests")
+                        .path(0)
+                        .path("remoteMovements"))
+                .hasSize(1);
+        assertThat(therapist.get("/episodes/" + id + "/examine").body())
+                .contains("Slump, right: neck moved, symptom eased");
+    }
+
+    private HttpResponse<String> differentiate(String id, String joint) {
+        String at = "differentiation.";
+        return therapist.post(
+                "/episodes/" + id + "/differentiation",
+                at + "test",
+                "slump",
+                at + "side",
+                "right",
+                at + "onsetDeg",
+                "30",
+                at + "symptom",
+                "tingling",
+                at + "familiar",
+                "yes",
+                at + "joint",
+                joint,
+                at + "fromDeg",
+                "20",
+                at + "toDeg",
+                "0",
+                at + "limbHeld",
+                "yes",
+                at + "change",
+                "eased");
+    }
+
+    @Test
+    void whatContradictsIsSaidBesideBothFields() {
+        String id = begin("Contradicted", "");
+        HttpResponse<String> answer = save(
+                id, 0, "examination.right.reflexes.achilles", "absent", "examination.right.reflexes.ankle", "normal");
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body())
+                .contains(
+                        "contradicts",
+                        "id=\"m-examination.right.reflexes.achilles\"",
+                        "id=\"m-examination.right.reflexes.ankle\"");
+    }
 }
