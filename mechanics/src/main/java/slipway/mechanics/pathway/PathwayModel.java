@@ -23,12 +23,16 @@ import slipway.mechanics.parameters.DrawSet;
  */
 public final class PathwayModel implements NerveModel {
     /** Draws that are solved together: wide enough for vector instructions, small enough for the cache. */
-    private static final int BLOCK = 32;
+    private static final int BLOCK = 64;
+
+    /** The same where there are few draws, so that two cores have work. */
+    private static final int SMALL_BLOCK = 32;
 
     private final PathwayMesh mesh;
     private final Geometry geometry;
     private final DrawSet draws;
     private final List<LaneBlock> blocks;
+    private final int blockSize;
     private final SiteReader siteReader;
 
     /** A model on the standard mesh. */
@@ -65,8 +69,9 @@ public final class PathwayModel implements NerveModel {
         this.geometry = geometry;
         mesh = new MeshBuilder(geometry, density).build();
         blocks = new ArrayList<>();
-        for (int from = 0; from < draws.size(); from += BLOCK) {
-            int to = Math.min(draws.size(), from + BLOCK);
+        blockSize = draws.size() > BLOCK ? BLOCK : SMALL_BLOCK;
+        for (int from = 0; from < draws.size(); from += blockSize) {
+            int to = Math.min(draws.size(), from + blockSize);
             blocks.add(new LaneBlock(geometry, mesh, draws.vectors().subList(from, to), bodyScale));
         }
         siteReader = new SiteReader(geometry, mesh, draws, sites);
@@ -96,7 +101,7 @@ public final class PathwayModel implements NerveModel {
             block.reset();
             for (int i = 0; i < motion.size(); i++) {
                 block.solve(motion.get(i));
-                siteReader.read(block, b * BLOCK, values.get(i));
+                siteReader.read(block, b * blockSize, values.get(i));
             }
         });
         return List.copyOf(values);
@@ -113,8 +118,8 @@ public final class PathwayModel implements NerveModel {
             LaneBlock block = blocks.get(b);
             block.reset();
             block.solve(posture);
-            siteReader.read(block, b * BLOCK, values);
-            profile.add(block, b * BLOCK);
+            siteReader.read(block, b * blockSize, values);
+            profile.add(block, b * blockSize);
         });
         return new Whole(values, profile.finish());
     }
@@ -127,7 +132,7 @@ public final class PathwayModel implements NerveModel {
             LaneBlock block = blocks.get(b);
             block.reset();
             block.solve(posture);
-            profile.add(block, b * BLOCK);
+            profile.add(block, b * blockSize);
         });
         return profile.finish();
     }
@@ -153,7 +158,7 @@ public final class PathwayModel implements NerveModel {
             block.reset();
             block.solve(posture);
             for (int l = 0; l < block.lanes(); l++) {
-                values[b * BLOCK + l] = value.of(block, l);
+                values[b * blockSize + l] = value.of(block, l);
             }
         }
         return values;
