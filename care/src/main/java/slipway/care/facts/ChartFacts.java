@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import slipway.care.casefile.CaseFile;
 import slipway.care.follow.CheckInFile;
@@ -69,20 +68,8 @@ public record ChartFacts(EpisodeFacts facts, List<String> notRead) {
     public static List<Taken> scores(Chart chart, List<String> notRead) {
         var scores = new ArrayList<Taken>();
         for (MeasureEntry entry : chart.measures().list()) {
-            JsonNode total = entry.body().path("total");
-            var answers = new TreeMap<Integer, Double>();
             try {
-                entry.body()
-                        .path("answers")
-                        .propertyStream()
-                        .forEach(answer -> answers.put(
-                                Integer.parseInt(answer.getKey()),
-                                answer.getValue().doubleValue()));
-                scores.add(new Taken(
-                        Measures.bundled().get(entry.measureId()),
-                        entry.day(),
-                        total.isNumber() ? OptionalDouble.of(total.doubleValue()) : OptionalDouble.empty(),
-                        answers));
+                scores.add(ScoreBody.read(Measures.bundled().get(entry.measureId()), entry.day(), entry.body()));
             } catch (IllegalArgumentException e) {
                 notRead.add("measure " + entry.id());
             }

@@ -1,5 +1,7 @@
 package slipway.store.caseload;
 
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import org.jooq.Condition;
@@ -9,6 +11,7 @@ import org.jooq.Select;
 import org.jooq.impl.DSL;
 import slipway.care.record.Act;
 import slipway.care.record.caseload.Caseload;
+import slipway.care.record.caseload.OutcomeRow;
 import slipway.care.record.caseload.PaperTrailRow;
 import slipway.care.record.caseload.PersonRow;
 import slipway.care.record.caseload.TodayRow;
@@ -92,6 +95,16 @@ public final class CaseloadStore implements Caseload {
                 .and(EpisodeTable.CLINIC_ID.eq(act.clinicId()))
                 .and(scopes.of(act).episodes());
         return db.read(query -> PaperTrailQuery.rows(query, seen));
+    }
+
+    @Override
+    public List<OutcomeRow> outcomes(Instant from, Instant until, LocalDate recentFrom, Act act) {
+        Condition seen = EpisodeTable.CLINIC_ID
+                .eq(act.clinicId())
+                .and(scopes.of(act).episodes())
+                .and(EpisodeTable.OPENED_AT.ge(from))
+                .and(EpisodeTable.OPENED_AT.lt(until));
+        return db.read(query -> new OutcomeQuery(query, seen).rows(recentFrom));
     }
 
     private static int checked(int limit) {

@@ -1,5 +1,7 @@
 package slipway.care.record.caseload;
 
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import slipway.care.record.Act;
@@ -31,4 +33,13 @@ public interface Caseload {
      * @param episodeIds at most 500
      */
     List<PaperTrailRow> paperTrails(Collection<String> episodeIds, Act act);
+
+    /**
+     * What counts of the episodes that were opened in a time, for figures over all of them; oldest first.
+     *
+     * @param from first moment of that time
+     * @param until first moment behind it
+     * @param recentFrom first day of the last weeks, for {@link OutcomeRow#recent()}
+     */
+    List<OutcomeRow> outcomes(Instant from, Instant until, LocalDate recentFrom, Act act);
 }

@@ -1,0 +1,109 @@
+package slipway.care.facts;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import slipway.care.record.caseload.OutcomeRow;
+import slipway.reasoning.caseload.EpisodeFacts;
+import slipway.reasoning.course.CourseInput;
+import slipway.reasoning.course.CourseReport;
+import slipway.reasoning.course.Dated;
+import slipway.reasoning.course.Discharge;
+import slipway.reasoning.course.Series;
+import slipway.reasoning.course.Stall;
+import slipway.reasoning.measures.Change;
+import slipway.reasoning.measures.Measures;
+
+/** What an episode adds to the figures of a caseload. */
+public final class Outcomes {
+    /** The weeks over which standing still is judged lie within this. */
+    public static final int RECENT_DAYS = 28;
+
+    private Outcomes() {}
+
+    /** The facts of the rows, in their order, as they stand now; a score that is not understood counts as not taken. */
+    public static List<EpisodeFacts> of(List<OutcomeRow> rows, Instant now, ZoneId zone) {
+        return rows.stream().map(row -> of(row, now, zone)).toList();
+    }
+
+    private static EpisodeFacts of(OutcomeRow row, Instant now, ZoneId zone) {
+        Instant end = row.closedAt().orElse(now);
+        return new EpisodeFacts(
+                row.therapistId(),
+                days(row.startedAt(), end),
+                row.closedAt().isPresent(),
+                adherence(row, end),
+                row.closedAt().isPresent() ? Optional.empty() : stalled(row, LocalDate.ofInstant(now, zone)),
+                changes(row));
+    }
+
+    private static int days(Instant from, Instant to) {
+        return (int) Math.max(0, Duration.between(from, to).toDays());
+    }
+
+    /** Share of the days at home on which a report came; empty before a plan was given. */
+    private static OptionalDouble adherence(OutcomeRow row, Instant end) {
+        return row.homeSince().isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.min(
+                        1,
+                        (double) row.reportDays() / Math.max(1, days(row.homeSince().get(), end))));
+    }
+
+    /** Whether the care stands still; empty while fewer measures than a stall takes have two scores in the last weeks. */
+    private static Optional<Boolean> stalled(OutcomeRow row, LocalDate today) {
+        List<Series> series = series(row.recent());
+        CourseReport report = CourseReport.of(
+                new CourseInput(
+                        series.stream()
+                                .flatMap(each -> each.first().stream())
+                                .map(Dated::day)
+                                .min(LocalDate::compareTo)
+                                .orElse(today),
+                        series,
+                        List.of(),
+                        Discharge.Alone.UNKNOWN,
+                        Optional.empty()),
+                today);
+        long judged = report.measures().stream()
+                .filter(each -> each.stall() != Stall.Verdict.NOT_KNOWN)
+                .count();
+        return judged < 2 ? Optional.empty() : Optional.of(report.stall().stalled() && !row.goalsReached());
+    }
+
+    private static Map<String, Change> changes(OutcomeRow row) {
+        var changes = new LinkedHashMap<String, Change>();
+        series(row.ends())
+                .forEach(each -> each.change()
+                        .ifPresent(change -> changes.put(each.measure().id(), change)));
+        return changes;
+    }
+
+    private static List<Series> series(List<OutcomeRow.Taken> entries) {
+        var dated = new LinkedHashMap<String, List<Dated>>();
+        for (OutcomeRow.Taken entry : entries) {
+            score(entry)
+                    .ifPresent(score -> dated.computeIfAbsent(entry.measureId(), none -> new ArrayList<>())
+                            .add(new Dated(entry.day(), score)));
+        }
+        var series = new ArrayList<Series>();
+        dated.forEach((id, scores) -> series.add(new Series(Measures.bundled().get(id), scores)));
+        return series;
+    }
+
+    private static Optional<Double> score(OutcomeRow.Taken entry) {
+        try {
+            return ScoreBody.read(Measures.bundled().get(entry.measureId()), entry.day(), entry.body())
+                    .score();
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+}
