@@ -13,7 +13,7 @@ import slipway.reasoning.measures.Change;
  *
  * @param measures by id of the measure
  * @param groups share better by more than error on a chosen measure, and where that stands; groups that are too small are
- *     missing, not merged
+ *     missing, not merged; none at all if what is missing could be found by taking the shown ones from the whole
  */
 public record CaseloadReport(
         int episodes,
@@ -105,15 +105,30 @@ public record CaseloadReport(
         }
         int better = counts.values().stream().mapToInt(c -> c[0]).sum();
         int all = counts.values().stream().mapToInt(c -> c[1]).sum();
+        if (better == 0 || better == all) {
+            return Map.of();
+        }
+        double target = (double) better / all;
         var groups = new LinkedHashMap<String, Group>();
         counts.forEach((name, count) -> {
-            boolean enough = Shown.share(count[0], count[1]) instanceof Shown.Figure<?>;
-            if (enough && better > 0 && better < all) {
-                var share = new Shown.Share(count[0], count[1]);
-                double target = (double) better / all;
-                groups.put(name, new Group(share, Funnel.limits(target, share.of()), Funnel.place(target, share)));
+            if (Shown.share(count[0], count[1]) instanceof Shown.Figure<Shown.Share> share) {
+                groups.put(
+                        name,
+                        new Group(
+                                share.value(),
+                                Funnel.limits(target, share.people()),
+                                Funnel.place(target, share.value())));
             }
         });
-        return groups;
+        return restIsHidden(groups, better, all) ? groups : Map.of();
+    }
+
+    /** Whether those in the missing groups are nobody, or enough together: the whole is shown beside the groups. */
+    private static boolean restIsHidden(Map<String, Group> groups, int better, int all) {
+        int shownBetter =
+                groups.values().stream().mapToInt(each -> each.better().count()).sum();
+        int shown =
+                groups.values().stream().mapToInt(each -> each.better().of()).sum();
+        return shown == all || Shown.share(better - shownBetter, all - shown) instanceof Shown.Figure<?>;
     }
 }
