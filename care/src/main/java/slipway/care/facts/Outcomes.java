@@ -23,9 +23,6 @@ import slipway.reasoning.measures.Measures;
 
 /** What an episode adds to the figures of a caseload. */
 public final class Outcomes {
-    /** The weeks over which standing still is judged lie within this. */
-    public static final int RECENT_DAYS = 28;
-
     private Outcomes() {}
 
     /** The facts of the rows, in their order, as they stand now; a score that is not understood counts as not taken. */
@@ -54,12 +51,15 @@ public final class Outcomes {
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(Math.min(
                         1,
-                        (double) row.reportDays() / Math.max(1, days(row.homeSince().get(), end))));
+                        (double) row.reportDays()
+                                / Math.max(1, days(row.homeSince().get(), end))));
     }
 
     /** Whether the care stands still; empty while fewer measures than a stall takes have two scores in the last weeks. */
     private static Optional<Boolean> stalled(OutcomeRow row, LocalDate today) {
-        List<Series> series = series(row.recent());
+        List<Series> series = series(row.recent().stream()
+                .filter(entry -> !entry.day().isAfter(today))
+                .toList());
         CourseReport report = CourseReport.of(
                 new CourseInput(
                         series.stream()
@@ -75,7 +75,9 @@ public final class Outcomes {
         long judged = report.measures().stream()
                 .filter(each -> each.stall() != Stall.Verdict.NOT_KNOWN)
                 .count();
-        return judged < 2 ? Optional.empty() : Optional.of(report.stall().stalled() && !row.goalsReached());
+        return judged < Stall.measures()
+                ? Optional.empty()
+                : Optional.of(report.stall().stalled() && !row.goalsReached());
     }
 
     private static Map<String, Change> changes(OutcomeRow row) {

@@ -27,9 +27,19 @@ public record Stall(boolean stalled, List<String> still, String text) {
         NOT_KNOWN
     }
 
+    /** Days back over which standing still is judged. */
+    public static int days() {
+        return CourseData.weeksAsDays("stall-weeks");
+    }
+
+    /** How many measures must stand still; fewer that can be judged say nothing. */
+    public static int measures() {
+        return CourseData.whole("stall-measures");
+    }
+
     /** Whether one measure stood still over the last weeks before a day. */
     static Verdict of(Series whole, LocalDate asOf) {
-        Series lately = whole.upTo(asOf).from(asOf.minusDays(CourseData.weeksAsDays("stall-weeks")));
+        Series lately = whole.upTo(asOf).from(asOf.minusDays(days()));
         if (lately.change().isEmpty() || span(lately) < CourseData.whole("stall-span-days")) {
             return Verdict.NOT_KNOWN;
         }
@@ -50,7 +60,7 @@ public record Stall(boolean stalled, List<String> still, String text) {
                 .map(each -> each.measure().name())
                 .toList();
         boolean there = !goals.isEmpty() && goals.stream().allMatch(goal -> goal.state() == Outlook.State.MET);
-        boolean enough = still.size() >= CourseData.whole("stall-measures");
+        boolean enough = still.size() >= measures();
         return new Stall(enough && !there, still, text(still, enough, there));
     }
 

@@ -24,6 +24,7 @@ import slipway.store.tables.EpisodeTable;
 /** Lists over many people. */
 public final class CaseloadStore implements Caseload {
     private static final int MOST_ROWS = 500;
+    private static final int MOST_OUTCOMES = 20_000;
 
     private final Db db;
     private final Scopes scopes;
@@ -98,18 +99,23 @@ public final class CaseloadStore implements Caseload {
     }
 
     @Override
-    public List<OutcomeRow> outcomes(Instant from, Instant until, LocalDate recentFrom, Act act) {
+    public List<OutcomeRow> outcomes(Instant from, Instant until, LocalDate recentFrom, int limit, Act act) {
+        checked(limit, MOST_OUTCOMES);
         Condition seen = EpisodeTable.CLINIC_ID
                 .eq(act.clinicId())
                 .and(scopes.of(act).episodes())
                 .and(EpisodeTable.OPENED_AT.ge(from))
                 .and(EpisodeTable.OPENED_AT.lt(until));
-        return db.read(query -> new OutcomeQuery(query, seen).rows(recentFrom));
+        return db.read(query -> OutcomeQuery.of(query, seen, limit).rows(recentFrom));
     }
 
     private static int checked(int limit) {
-        if (limit < 1 || limit > MOST_ROWS) {
-            throw new IllegalArgumentException("limit must be within 1 and %d, was %d".formatted(MOST_ROWS, limit));
+        return checked(limit, MOST_ROWS);
+    }
+
+    private static int checked(int limit, int most) {
+        if (limit < 1 || limit > most) {
+            throw new IllegalArgumentException("limit must be within 1 and %d, was %d".formatted(most, limit));
         }
         return limit;
     }

@@ -19,6 +19,7 @@ import slipway.store.tables.CheckInTable;
 import slipway.store.tables.EpisodeTable;
 import slipway.store.tables.GoalTable;
 import slipway.store.tables.MeasureEntryTable;
+import slipway.store.tables.PersonTable;
 import slipway.store.tables.PlanTable;
 import slipway.store.tables.VisitTable;
 
@@ -35,13 +36,31 @@ final class OutcomeQuery {
     private final DSLContext query;
     private final Condition seen;
 
-    OutcomeQuery(DSLContext query, Condition seen) {
+    private OutcomeQuery(DSLContext query, Condition seen) {
         this.query = query;
         this.seen = seen;
     }
 
+    /** Of the newest episodes that meet a condition; those of erased people are not among them. */
+    static OutcomeQuery of(DSLContext query, Condition which, int limit) {
+        var newest = query.select(EpisodeTable.ID.as("id"))
+                .from(EpisodeTable.EPISODE)
+                .where(
+                        which,
+                        EpisodeTable.PERSON_ID.notIn(query.select(PersonTable.ID)
+                                .from(PersonTable.PERSON)
+                                .where(PersonTable.ERASED_AT.isNotNull())))
+                .orderBy(EpisodeTable.OPENED_AT.desc(), EpisodeTable.ID.desc())
+                .limit(limit)
+                .asTable("newest");
+        return new OutcomeQuery(
+                query,
+                EpisodeTable.ID.in(query.select(DSL.field(DSL.name("newest", "id"), String.class))
+                        .from(newest)));
+    }
+
     /**
-     * The rows, oldest first.
+     * The rows, newest first.
      *
      * @param recentFrom first day of the last weeks
      */
@@ -53,11 +72,10 @@ final class OutcomeQuery {
         Map<String, List<OutcomeRow.Taken>> ends = ends(DSL.trueCondition());
         Map<String, List<OutcomeRow.Taken>> recent =
                 ends(MeasureEntryTable.TAKEN_ON.ge(recentFrom).and(TodayQuery.IS_OPEN));
-        return query
-                .select(EpisodeTable.ID, EpisodeTable.THERAPIST_ID, EpisodeTable.OPENED_AT, EpisodeTable.CLOSED_AT)
+        return query.select(EpisodeTable.ID, EpisodeTable.THERAPIST_ID, EpisodeTable.OPENED_AT, EpisodeTable.CLOSED_AT)
                 .from(EpisodeTable.EPISODE)
                 .where(seen)
-                .orderBy(EpisodeTable.OPENED_AT, EpisodeTable.ID)
+                .orderBy(EpisodeTable.OPENED_AT.desc(), EpisodeTable.ID.desc())
                 .fetch()
                 .map(row -> new OutcomeRow(
                         row.value1(),
@@ -84,7 +102,8 @@ final class OutcomeQuery {
 
     private Map<String, Integer> reportDays() {
         Field<Integer> days = DSL.countDistinct(RECEIVED_US.div(DSL.inline(MICROS_A_DAY)));
-        return query.select(CheckInTable.EPISODE_ID, days)
+        return query
+                .select(CheckInTable.EPISODE_ID, days)
                 .from(CheckInTable.CHECK_IN)
                 .join(EpisodeTable.EPISODE)
                 .on(EpisodeTable.ID.eq(CheckInTable.EPISODE_ID))
@@ -131,7 +150,7 @@ final class OutcomeQuery {
                 .select(episode, measure, day, body)
                 .from(all)
                 .where(UP.eq(1).or(DOWN.eq(1)))
-                .orderBy(episode, measure, day)
+                .orderBy(episode, measure, day, UP)
                 .fetch()
                 .stream()
                 .collect(Collectors.groupingBy(

@@ -35,11 +35,13 @@ public interface Caseload {
     List<PaperTrailRow> paperTrails(Collection<String> episodeIds, Act act);
 
     /**
-     * What counts of the episodes that were opened in a time, for figures over all of them; oldest first.
+     * What counts of the episodes that were opened in a time, for figures over all of them; newest first. Episodes of
+     * erased people are left out: nothing is left of them that counts.
      *
      * @param from first moment of that time
      * @param until first moment behind it
      * @param recentFrom first day of the last weeks, for {@link OutcomeRow#recent()}
+     * @param limit most rows, 1 to 20 000
      */
-    List<OutcomeRow> outcomes(Instant from, Instant until, LocalDate recentFrom, Act act);
+    List<OutcomeRow> outcomes(Instant from, Instant until, LocalDate recentFrom, int limit, Act act);
 }
