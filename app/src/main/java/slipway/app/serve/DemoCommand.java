@@ -40,7 +40,7 @@ public final class DemoCommand implements Callable<Integer> {
         Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
         try (Store store = Serving.open(folder, Optional.empty());
                 WebServer server = serving.start(store, folder, Optional.empty(), true);
-                Worker upkeep = Upkeep.of(store, folder, Optional.empty())) {
+                Worker upkeep = Upkeep.of(store, server, folder, Optional.empty())) {
             server.part(DemoClinic.class).fill();
             serving.announce(out, server);
             out.println("All people there are invented. Two sign-ins:");

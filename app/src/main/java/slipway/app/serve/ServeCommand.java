@@ -62,7 +62,7 @@ public final class ServeCommand implements Callable<Integer> {
         Optional<NightlyBackup> nightly = Optional.ofNullable(backup).map(BackupOptions::nightly);
         try (Store store = Serving.open(data, database);
                 WebServer server = serving.start(store, data, database, false);
-                Worker upkeep = Upkeep.of(store, data, nightly)) {
+                Worker upkeep = Upkeep.of(store, server, data, nightly)) {
             serving.announce(out, server);
             if (SetUpCode.needed(store.records())) {
                 out.println("First start: open /set-up there and enter this code within a day:");

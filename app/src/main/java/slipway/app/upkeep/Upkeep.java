@@ -12,6 +12,8 @@ import slipway.store.Store;
 import slipway.store.work.Task;
 import slipway.store.work.Turns;
 import slipway.store.work.Worker;
+import slipway.web.WebServer;
+import slipway.web.alerts.Escalation;
 
 /** All work on a schedule of a server. */
 public final class Upkeep {
@@ -27,19 +29,24 @@ public final class Upkeep {
 
     private Upkeep() {}
 
-    /** For a server on these records; does nothing before it is started. */
-    public static Worker of(Store store, Path folder, Optional<NightlyBackup> backup) {
-        return worker(store, folder, backup, Clock.systemUTC());
+    /** For a running server on these records; does nothing before it is started. */
+    public static Worker of(Store store, WebServer server, Path folder, Optional<NightlyBackup> backup) {
+        Escalation alerts = server.part(Escalation.class);
+        return worker(store, folder, backup, Clock.systemUTC(), () -> raised(alerts.run()));
     }
 
-    /** The same with a clock. */
-    static Worker worker(Store store, Path folder, Optional<NightlyBackup> backup, Clock clock) {
+    /** The same with a clock, and with something in the place of the alerts. */
+    static Worker worker(Store store, Path folder, Optional<NightlyBackup> backup, Clock clock, Task.Action alerts) {
         var tasks = new ArrayList<>(List.of(
-                new Task("alerts", Turns.every(ALERTS_EVERY), AGAIN, new Escalation(store.records(), clock)::run),
+                new Task("alerts", Turns.every(ALERTS_EVERY), AGAIN, alerts),
                 new Task("sweep", Turns.every(SWEEP_EVERY), AGAIN, () -> sweep(store, clock)),
                 new Task("keeping", Turns.every(Duration.ofDays(7)), AGAIN, new Keeping(store.records(), clock)::run)));
         backup.ifPresent(nightly -> tasks.add(nightly.task(store, folder, clock)));
         return new Worker(store.work(), ManagementFactory.getRuntimeMXBean().getName(), tasks);
+    }
+
+    private static String raised(int count) {
+        return count == 0 ? "" : count + " alerts went to somebody else";
     }
 
     private static String sweep(Store store, Clock clock) {

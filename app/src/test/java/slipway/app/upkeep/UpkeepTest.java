@@ -11,12 +11,10 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,11 +22,8 @@ import slipway.app.console.BadInputException;
 import slipway.app.records.BackupFolder;
 import slipway.care.record.Act;
 import slipway.care.record.Role;
-import slipway.care.record.access.Reach;
-import slipway.care.record.access.StaffAccount;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.EpisodeState;
-import slipway.care.record.follow.Alert;
 import slipway.care.record.person.PersonDetails;
 import slipway.exercises.exercise.Language;
 import slipway.mechanics.body.Side;
@@ -68,7 +63,7 @@ class UpkeepTest {
     }
 
     private Worker worker(Store store, Optional<NightlyBackup> backup, Instant now) {
-        return Upkeep.worker(store, records, backup, Clock.fixed(now, ZoneOffset.UTC));
+        return Upkeep.worker(store, records, backup, Clock.fixed(now, ZoneOffset.UTC), () -> "");
     }
 
     @Test
@@ -144,34 +139,6 @@ class UpkeepTest {
     }
 
     @Test
-    void anAlertThatNobodyTakesGoesToOneLeadAndThenToAnother() {
-        try (Store store = store()) {
-            StaffAccount therapist = account(store, "ada", Role.THERAPIST);
-            Set<String> leads = Set.of(
-                    account(store, "lea", Role.LEAD).id(),
-                    account(store, "leo", Role.LEAD).id());
-            Act act = new Act(therapist.id(), Role.THERAPIST, "harbour", NOON);
-            String person =
-                    store.records().people().add(person("Ines Palo"), act).id();
-            chart(store, person, act).checkIns().raise("emergency", "words", Optional.empty(), therapist.id());
-
-            escalate(store, Escalation.PATIENCE.minusSeconds(1));
-            assertThat(alert(store).level()).isZero();
-            escalate(store, Escalation.PATIENCE);
-            Alert first = alert(store);
-            assertThat(first.level()).isEqualTo(1);
-            assertThat(first.ownerId()).isIn(leads);
-            escalate(store, Escalation.PATIENCE.plusMinutes(29));
-            assertThat(alert(store)).isEqualTo(first);
-            escalate(store, Escalation.PATIENCE.multipliedBy(2));
-            assertThat(alert(store).level()).isEqualTo(2);
-            assertThat(alert(store).ownerId()).isIn(leads).isNotEqualTo(first.ownerId());
-            escalate(store, Duration.ofDays(3));
-            assertThat(alert(store).level()).isEqualTo(2);
-        }
-    }
-
-    @Test
     void theEndOfKeepingIsToldAndNobodyIsErased() {
         try (Store store = store()) {
             Act then = PROGRAM.at(NOON.minus(Duration.ofDays(4000)));
@@ -186,18 +153,6 @@ class UpkeepTest {
             assertThat(keeping.run()).contains("harbour").contains("over for 1");
             assertThat(store.records().people().find(person, PROGRAM)).isPresent();
         }
-    }
-
-    private static void escalate(Store store, Duration later) {
-        new Escalation(store.records(), Clock.fixed(NOON.plus(later), ZoneOffset.UTC)).run();
-    }
-
-    private static Alert alert(Store store) {
-        return store.records().alerts().open("harbour").get(0);
-    }
-
-    private static StaffAccount account(Store store, String login, Role role) {
-        return store.records().staff().add(login, "Invented " + login, EnumSet.of(role), Reach.CLINIC, "none", PROGRAM);
     }
 
     private static Chart chart(Store store, String person) {

@@ -7,9 +7,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
-import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Component;
 import slipway.care.record.Act;
 import slipway.care.record.Records;
@@ -21,8 +19,8 @@ import slipway.web.hours.OpeningHours;
 
 /**
  * Hands an alert that nobody has taken to a lead, and after the same time again to another one if there is one. Time
- * counts while the clinic is open; while it is closed the person was told where to go. Doing it on two servers at once
- * does no harm: the level is raised only from where it was read.
+ * counts while the clinic is open; while it is closed the person was told where to go. Of several servers one does it every
+ * minute; two at once would do no harm: the level is raised only from where it was read.
  */
 @Component
 public class Escalation {
@@ -47,7 +45,6 @@ public class Escalation {
     }
 
     /** Looks at all that stands; gives how many were raised. */
-    @Scheduled(fixedDelay = 1, initialDelay = 1, timeUnit = TimeUnit.MINUTES)
     public int run() {
         Instant now = clock.instant();
         Set<String> standing = records.alerts().standingSince(now.minus(SHORTEST), MOST).stream()
