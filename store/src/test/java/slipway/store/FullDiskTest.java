@@ -56,6 +56,8 @@ class FullDiskTest {
             chart.checkIns().add(id, "session", "some-glide", World.json("{\"words\":\"" + "x".repeat(500) + "\"}"));
             confirmed.add(id);
         } catch (StoreFailure e) {
+            // The pages say "later" then, not "a fault".
+            assertThat(e.isAway()).isTrue();
             refused.add(id);
         }
     }

@@ -21,6 +21,12 @@ public final class Pools implements AutoCloseable {
     private static final Duration WAIT = Duration.ofSeconds(30);
     private static final int BUSY_MS = 5_000;
 
+    /** A page must not hang for long when the server is away; a busy one gives connections back sooner. */
+    private static final Duration SERVER_WAIT = Duration.ofSeconds(5);
+
+    /** Longer than any statement: behind it the network has swallowed the answer. */
+    private static final Duration SILENCE = Duration.ofMinutes(5);
+
     private final HikariDataSource writing;
     private final HikariDataSource reading;
     private final String url;
@@ -92,6 +98,10 @@ public final class Pools implements AutoCloseable {
         config.setJdbcUrl(url);
         config.setUsername(user);
         config.setPassword(password);
+        config.setConnectionTimeout(SERVER_WAIT.toMillis());
+        config.addDataSourceProperty("connectTimeout", "5");
+        config.addDataSourceProperty("socketTimeout", Long.toString(SILENCE.toSeconds()));
+        config.addDataSourceProperty("tcpKeepAlive", "true");
         // The server's details of an error quote the values of the row.
         config.addDataSourceProperty("logServerErrorDetail", "false");
         return config;
