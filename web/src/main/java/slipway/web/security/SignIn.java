@@ -91,7 +91,7 @@ class SignIn {
     private Attempt count(Credentials found, Instant now) {
         Credentials credentials = found;
         while (true) {
-            Optional<Instant> wait = credentials.nextAllowedAt().filter(now::isBefore);
+            Optional<Instant> wait = SlowDown.waiting(credentials.nextAllowedAt(), now);
             Instant next = SlowDown.nextAllowed(credentials.failures() + 1, now);
             if (wait.isPresent()
                     || records.staff().countAttempt(credentials.account().id(), credentials.failures(), next)) {

@@ -2,6 +2,7 @@ package slipway.web.security;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Optional;
 
 /**
  * How long to wait after failed attempts: nothing for the first few, then twice as long each time. Nobody is locked out
@@ -19,6 +20,11 @@ final class SlowDown {
     /** When the next attempt is taken after so many failures in a row, the one of now included. */
     static Instant nextAllowed(int failures, Instant now) {
         return now.plus(pause(failures));
+    }
+
+    /** Until when to wait; a time further away than any pause was set by a clock that was wrong, and binds nobody. */
+    static Optional<Instant> waiting(Optional<Instant> nextAllowedAt, Instant now) {
+        return nextAllowedAt.filter(until -> now.isBefore(until) && !until.isAfter(now.plusSeconds(LONGEST_SECONDS)));
     }
 
     static Duration pause(int failures) {

@@ -3,6 +3,8 @@ package slipway.web.security;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class SlowDownTest {
@@ -26,5 +28,13 @@ class SlowDownTest {
             spent = spent.plus(SlowDown.pause(attempts));
         }
         assertThat(attempts).isLessThan(100);
+    }
+
+    @Test
+    void aPauseThatAWrongClockSetLocksNobodyOut() {
+        Instant now = Instant.parse("2026-03-02T12:00:00Z");
+        assertThat(SlowDown.waiting(Optional.of(now.plusSeconds(1800)), now)).isPresent();
+        assertThat(SlowDown.waiting(Optional.of(now.plusSeconds(1801)), now)).isEmpty();
+        assertThat(SlowDown.waiting(Optional.of(now), now)).isEmpty();
     }
 }
