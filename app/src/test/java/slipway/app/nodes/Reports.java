@@ -9,7 +9,7 @@ final class Reports {
 
     /** The first exercise on the page of a person at home. */
     static String exercise(HttpResponse<String> home) {
-        return home.body().replaceAll("(?s).*<option value=\"([^\"]+)\".*", "$1");
+        return home.body().replaceAll("(?s).*(?:<option|name=\"exercise\") value=\"([^\"]+)\".*", "$1");
     }
 
     /** Sends a report without anything that worries; gives the status of the answer. */
@@ -22,6 +22,10 @@ final class Reports {
                         id,
                         "exercise",
                         exercise,
+                        "done",
+                        "all",
+                        "planned",
+                        "6",
                         "before",
                         "2",
                         "worst",
