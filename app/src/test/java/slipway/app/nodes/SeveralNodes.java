@@ -64,26 +64,31 @@ final class SeveralNodes {
     }
 
     private void run(int count, String firstProgram) throws Exception {
-        List<People.AtHome> people;
-        try (Store store = Store.open(settings())) {
-            var options = new WebOptions(0, "127.0.0.1", folder, Optional.of(database), Optional.empty(), true);
-            try (WebServer server = WebServer.start(options, store, Clock.systemUTC(), Map.of())) {
-                server.part(DemoClinic.class).fill();
-                people = new People(store.records()).make(server.part(DemoClinic.class), count);
-            }
-        }
         Path key = folder.resolve("backup.key");
         var random = new byte[32];
         new SecureRandom().nextBytes(random);
         Files.write(key, random);
         Files.createDirectories(folder.resolve("backups"));
-        boolean same = firstProgram.equals(System.getProperty("java.class.path"));
-        try (ServerProcess one = new ServerProcess(folder, "one", firstProgram, database, same);
-                ServerProcess other =
-                        new ServerProcess(folder, "other", System.getProperty("java.class.path"), database, true)) {
+        String program = System.getProperty("java.class.path");
+        // The first is there before the program of the others touches the tables, as when servers are changed in turn.
+        try (ServerProcess one =
+                new ServerProcess(folder, "one", firstProgram, database, firstProgram.equals(program))) {
             one.awaitReady();
-            other.awaitReady();
-            underLoad(people, one, other);
+            List<People.AtHome> people = fill(count);
+            try (ServerProcess other = new ServerProcess(folder, "other", program, database, true)) {
+                other.awaitReady();
+                underLoad(people, one, other);
+            }
+        }
+    }
+
+    private List<People.AtHome> fill(int count) {
+        try (Store store = Store.open(settings())) {
+            var options = new WebOptions(0, "127.0.0.1", folder, Optional.of(database), Optional.empty(), true);
+            try (WebServer server = WebServer.start(options, store, Clock.systemUTC(), Map.of())) {
+                server.part(DemoClinic.class).fill();
+                return new People(store.records()).make(server.part(DemoClinic.class), count);
+            }
         }
     }
 
