@@ -35,6 +35,9 @@ public final class WebServer implements AutoCloseable {
      */
     public static WebServer start(WebOptions options, Store store, Clock clock, Map<String, Object> furtherSettings) {
         var settings = new HashMap<String, Object>(furtherSettings);
+        // Whoever sends nothing for so long, or keeps a connection without asking, makes room for others.
+        settings.putIfAbsent("server.tomcat.connection-timeout", "20s");
+        settings.putIfAbsent("server.tomcat.keep-alive-timeout", "30s");
         settings.put("server.port", options.port());
         settings.put("server.address", options.address());
         var application = new SpringApplication(WebApplication.class);

@@ -24,7 +24,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import slipway.care.record.Act;
-import slipway.care.record.Records;
 import slipway.care.record.Role;
 import slipway.care.record.access.Reach;
 import slipway.store.Store;
@@ -38,7 +37,7 @@ import slipway.web.demo.DemoClinic;
  * which is killed under load, is run by hand: {@code app/src/test/shell/several-nodes}.
  */
 class NodesTest {
-    private static final String PASSWORD = "only for the tests of servers";
+    static final String PASSWORD = "only for the tests of servers";
     private static final List<Node> NODES = new ArrayList<>();
     private static EmbeddedPostgres postgres;
 
@@ -71,18 +70,17 @@ class NodesTest {
             var options = new WebOptions(0, "127.0.0.1", Path.of("."), Optional.of(url), Optional.empty(), true);
             NODES.add(new Node(store.get(), WebServer.start(options, store.get(), clock, Map.of())));
         }
-        fill(NODES.get(0));
+        fill(NODES.get(0).store(), NODES.get(0).server());
     }
 
     /** Less than the demo, which would take longer than the tests. */
-    private static void fill(Node node) {
-        Records records = node.store().records();
+    static void fill(Store store, WebServer server) {
         var act = new Act("import", Role.PROGRAM, "harbour", Instant.now());
-        records.clinics().add("Harbour Street", "therapy", "", "112", true, act);
-        String hash =
-                Objects.requireNonNull(node.server().part(PasswordEncoder.class).encode(PASSWORD));
-        records.staff().add("therapist", "Invented One", EnumSet.of(Role.THERAPIST), Reach.CLINIC, hash, act);
-        records.staff().add("lead", "Invented Two", EnumSet.of(Role.LEAD), Reach.CLINIC, hash, act);
+        store.records().clinics().add("Harbour Street", "therapy", "", "112", true, act);
+        String hash = Objects.requireNonNull(server.part(PasswordEncoder.class).encode(PASSWORD));
+        var staff = store.records().staff();
+        staff.add("therapist", "Invented One", EnumSet.of(Role.THERAPIST), Reach.CLINIC, hash, act);
+        staff.add("lead", "Invented Two", EnumSet.of(Role.LEAD), Reach.CLINIC, hash, act);
     }
 
     @AfterAll
