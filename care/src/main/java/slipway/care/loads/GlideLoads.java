@@ -2,20 +2,12 @@ package slipway.care.loads;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeSet;
 import java.util.function.Predicate;
 import slipway.exercises.catalogue.Catalogue;
 import slipway.exercises.exercise.Exercise;
-import slipway.exercises.exercise.KeyPose;
 import slipway.exercises.exercise.Purpose;
-import slipway.mechanics.body.Person;
-import slipway.mechanics.body.Posture;
-import slipway.mechanics.nerve.Pathway;
 import slipway.mechanics.nerve.Site;
 import slipway.mechanics.parameters.FittedParameters;
-import slipway.mechanics.pathway.PathwayModel;
-import slipway.reasoning.basis.Coefficients;
 import slipway.reasoning.dose.StandardLoads;
 
 /**
@@ -25,9 +17,6 @@ import slipway.reasoning.dose.StandardLoads;
  * @param rows in the order of the catalogue
  */
 public record GlideLoads(Site site, List<Row> rows) {
-    private static final Coefficients DATA = Coefficients.load("visit.csv");
-    private static final double CM_PER_M = 100;
-
     public GlideLoads {
         rows = List.copyOf(rows);
     }
@@ -57,39 +46,16 @@ public record GlideLoads(Site site, List<Row> rows) {
     }
 
     private static GlideLoads of(Site site, int draws, Predicate<Exercise> wanted) {
-        var person = new Person(DATA.value("standard-stature-cm") / CM_PER_M);
-        var model = PathwayModel.of(
-                site.tract().pathway(), person, FittedParameters.bundled().draws(draws, FittedParameters.SEED));
-        var loads = StandardLoads.at(model, site);
+        var loads = StandardLoads.at(StandardBody.nerve(site.tract().pathway(), draws), site);
         var rows = new ArrayList<Row>();
         for (Exercise exercise : Catalogue.bundled().list()) {
             if (exercise.purpose() == Purpose.GLIDE && wanted.test(exercise)) {
                 rows.add(new Row(
                         exercise,
-                        loads.along(way(exercise)),
-                        notModelled(exercise, site.tract().pathway())));
+                        loads.along(StandardBody.way(exercise)),
+                        StandardBody.notModelled(exercise, site.tract().pathway())));
             }
         }
         return new GlideLoads(site, rows);
-    }
-
-    /** From the first to the second pose in even steps. */
-    private static List<Posture> way(Exercise exercise) {
-        List<KeyPose> poses = exercise.movement().poses();
-        Posture start = poses.get(0).posture(Map.of());
-        Posture end = poses.get(1).posture(Map.of());
-        int steps = (int) DATA.value("standard-steps");
-        var way = new ArrayList<Posture>();
-        for (int i = 0; i <= steps; i++) {
-            way.add(start.towards(end, (double) i / steps));
-        }
-        return way;
-    }
-
-    private static List<String> notModelled(Exercise exercise, Pathway pathway) {
-        List<KeyPose> poses = exercise.movement().poses();
-        var joints = new TreeSet<String>();
-        poses.forEach(pose -> joints.addAll(PathwayModel.notModelled(pose.posture(Map.of()), pathway)));
-        return List.copyOf(joints);
     }
 }
