@@ -20,12 +20,14 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import slipway.care.loads.ExerciseLoads;
 import slipway.care.record.NotThere;
 import slipway.documents.words.Words;
 import slipway.exercises.catalogue.Catalogue;
 import slipway.exercises.exercise.Exercise;
 import slipway.exercises.exercise.Language;
 import slipway.exercises.exercise.Purpose;
+import slipway.mechanics.nerve.Tract;
 import slipway.pictures.look.Look;
 import slipway.web.form.Option;
 import slipway.web.shell.Area;
@@ -82,6 +84,8 @@ class GalleryController {
         model.addAttribute("t", WORDS);
         model.addAttribute("exercise", exercise);
         model.addAttribute("levels", Draft.levels(exercise));
+        model.addAttribute("loads", ExerciseLoads.of(exercise));
+        model.addAttribute("bench", bench(exercise));
         return "gallery/exercise";
     }
 
@@ -162,7 +166,18 @@ class GalleryController {
 
     private static void drawn(Draft draft, Model model) {
         model.addAttribute("light", draft.exercise().map(each -> Pictures.movement(each, Look.paper(), "draft")));
+        model.addAttribute("loads", draft.exercise().map(ExerciseLoads::of).orElse(List.of()));
         model.addAttribute("dark", draft.exercise().map(each -> Pictures.movement(each, Look.dark(), "draft-dark")));
+    }
+
+    /** The question to the bench: the exercise on the first nerve that its file names. */
+    private static String bench(Exercise exercise) {
+        return exercise.use().modelledTracts().stream()
+                        .findFirst()
+                        .filter(tract -> tract != Tract.SCIATIC_TIBIAL)
+                        .map(tract -> "tract=" + tract.key() + "&")
+                        .orElse("")
+                + "exercise=" + exercise.id();
     }
 
     private static ResponseEntity<byte[]> download(String id, String text) {
