@@ -4,15 +4,22 @@
 const kept = document.querySelector('form[data-draft]');
 let waiting = 0;
 let changed = false;
-const keep = async () => {
-  clearTimeout(waiting);
-  if (!kept || !changed) return;
-  changed = false;
+let sending = Promise.resolve();
+const send = async () => {
   try {
     await fetch(kept.action.replace('/sections/', '/drafts/'), {
       method: 'POST', body: new URLSearchParams(new FormData(kept)), keepalive: true,
     });
   } catch { changed = true; } // without network it is tried again with the next change
+};
+// Ends when all that was typed has arrived: what is still on its way must not come after a sign-out.
+const keep = () => {
+  clearTimeout(waiting);
+  if (kept && changed) {
+    changed = false;
+    sending = sending.then(send);
+  }
+  return sending;
 };
 kept?.addEventListener('input', () => {
   changed = true;
@@ -21,7 +28,8 @@ kept?.addEventListener('input', () => {
 });
 // A kept entry must not outlive the one that was saved.
 kept?.addEventListener('submit', () => { clearTimeout(waiting); changed = false; });
-addEventListener('pagehide', keep);
+// A page that goes away waits for nothing.
+addEventListener('pagehide', () => { if (kept && changed) { changed = false; send(); } });
 
 const idle = document.querySelector('[data-idle-minutes]');
 if (idle) {
