@@ -47,16 +47,20 @@ public final class TestServer implements AutoCloseable {
     /** One server for all tests that get along with each other; it ends with the process. */
     public static synchronized TestServer shared() {
         if (shared == null) {
-            try {
-                Path folder = Files.createTempDirectory("slipway-test");
-                TestServer started = new TestServer(folder, true);
-                Runtime.getRuntime().addShutdownHook(new Thread(started::close));
-                shared = started;
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
+            shared = ofItsOwn();
         }
         return shared;
+    }
+
+    /** A server for tests that leave the people of the demo other than they found them; it ends with the process. */
+    public static TestServer ofItsOwn() {
+        try {
+            TestServer started = new TestServer(Files.createTempDirectory("slipway-test"), true);
+            Runtime.getRuntime().addShutdownHook(new Thread(started::close));
+            return started;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     public Records records() {

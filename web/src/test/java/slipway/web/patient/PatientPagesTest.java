@@ -25,7 +25,7 @@ import slipway.web.TestServer.Visitor;
 import slipway.web.episode.Cases;
 
 class PatientPagesTest {
-    private static final TestServer SERVER = TestServer.shared();
+    private static final TestServer SERVER = TestServer.ofItsOwn();
 
     private final Visitor therapist = SERVER.signedIn("therapist");
 
