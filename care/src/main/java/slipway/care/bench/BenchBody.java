@@ -1,8 +1,10 @@
 package slipway.care.bench;
 
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import slipway.mechanics.body.Person;
 import slipway.mechanics.body.Posture;
 import slipway.mechanics.nerve.Pathway;
@@ -19,8 +21,8 @@ public final class BenchBody {
 
     private final Person person;
     private final DrawSet draws;
-    private final Map<Pathway, PathwayModel> models = new EnumMap<>(Pathway.class);
-    private final Map<Asked, PathwayModel.Whole> answers = new LinkedHashMap<>(KEPT + 1, 1, true);
+    private final Map<Pathway, PathwayModel> models = new ConcurrentHashMap<>();
+    private final Map<Asked, FutureTask<PathwayModel.Whole>> answers = new LinkedHashMap<>(KEPT + 1, 1, true);
 
     private record Asked(Posture posture, Tract tract) {}
 
@@ -35,21 +37,45 @@ public final class BenchBody {
     }
 
     /** The model that answers for a pathway; made when it is first asked for. */
-    public synchronized PathwayModel model(Pathway pathway) {
+    public PathwayModel model(Pathway pathway) {
         return models.computeIfAbsent(pathway, asked -> PathwayModel.of(asked, person, draws));
     }
 
-    /** What the model says about a posture; solved once. */
-    public synchronized PathwayModel.Whole answer(Posture posture, Tract tract) {
+    /**
+     * What the model says about a posture; solved once. A known answer never waits for one that is being solved, and who
+     * asks what is being solved waits for that.
+     */
+    public PathwayModel.Whole answer(Posture posture, Tract tract) {
         var asked = new Asked(posture, tract);
-        PathwayModel.Whole known = answers.get(asked);
-        if (known == null) {
-            known = model(tract.pathway()).whole(posture, tract);
-            answers.put(asked, known);
+        FutureTask<PathwayModel.Whole> task = task(asked);
+        // Does nothing if another thread began it.
+        task.run();
+        try {
+            return task.get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while the nerve of %s was solved".formatted(posture), e);
+        } catch (ExecutionException e) {
+            forget(asked, task);
+            throw new IllegalStateException("the nerve of %s was not solved".formatted(posture), e.getCause());
+        }
+    }
+
+    private FutureTask<PathwayModel.Whole> task(Asked asked) {
+        synchronized (answers) {
+            FutureTask<PathwayModel.Whole> task = answers.computeIfAbsent(
+                    asked,
+                    each -> new FutureTask<>(() -> model(each.tract().pathway()).whole(each.posture(), each.tract())));
             if (answers.size() > KEPT) {
                 answers.remove(answers.keySet().iterator().next());
             }
+            return task;
         }
-        return known;
+    }
+
+    private void forget(Asked asked, FutureTask<PathwayModel.Whole> failed) {
+        synchronized (answers) {
+            answers.remove(asked, failed);
+        }
     }
 }
