@@ -121,6 +121,17 @@ public final class LoadDraws {
         });
     }
 
+    /**
+     * As {@link #loadPct}, for a posture that hardly comes back: nothing is kept, and other threads may ask at the same
+     * time if the nerve model allows it.
+     */
+    public double[] loadPctOnce(Posture posture) {
+        double[] load = rawPct(model.respond(posture), draws.alpha());
+        double[] atRest = rawPct(model.respond(rest), draws.alpha());
+        Arrays.setAll(load, i -> load[i] - atRest[i]);
+        return load;
+    }
+
     /** Slide at a site between two postures in mm, distal positive, in every draw. */
     public double[] glideMm(Site site, Posture from, Posture to) {
         double[] start = response(from).glideMmAt(site);
@@ -150,7 +161,10 @@ public final class LoadDraws {
 
     /** The load before rest is taken off, for any spread. */
     double[] rawPct(Posture posture, double[] alpha) {
-        PostureResponse response = response(posture);
+        return rawPct(response(posture), alpha);
+    }
+
+    private double[] rawPct(PostureResponse response, double[] alpha) {
         List<Site> sites = draws.sites();
         double[][] strain = new double[sites.size()][];
         double[][] mean = new double[sites.size()][];
