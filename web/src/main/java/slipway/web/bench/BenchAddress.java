@@ -35,6 +35,7 @@ final class BenchAddress {
         if (query.person().statureM() != Person.STANDARD.statureM()) {
             fields.put("stature", Numbers.angle(Math.round(query.person().statureM() * CM_PER_M * 10) / 10.0));
         }
+        query.episode().ifPresent(id -> fields.put("episode", id));
         return fields.entrySet().stream()
                 .map(field -> URLEncoder.encode(field.getKey(), StandardCharsets.UTF_8) + "="
                         + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))

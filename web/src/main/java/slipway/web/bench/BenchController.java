@@ -33,11 +33,13 @@ class BenchController {
     private final Pages pages;
     private final BenchAnswers answers;
     private final BenchMotions motions;
+    private final BenchRulers rulers;
 
-    BenchController(Pages pages, BenchAnswers answers, BenchMotions motions) {
+    BenchController(Pages pages, BenchAnswers answers, BenchMotions motions, BenchRulers rulers) {
         this.pages = pages;
         this.answers = answers;
         this.motions = motions;
+        this.rulers = rulers;
     }
 
     /** The whole page. What cannot be used is named on it, and the rest is answered. */
@@ -56,6 +58,7 @@ class BenchController {
         model.addAttribute("query", query);
         model.addAttribute("mistakes", mistakes);
         model.addAttribute("answer", answers.answer(query, BenchWish.WHOLE));
+        model.addAttribute("ruler", rulers.of(query, BenchWish.WHOLE));
         model.addAttribute("motion", exercise.map(found -> motions.play(found, query, BenchWish.WHOLE)));
         model.addAttribute("exercises", Catalogue.bundled().list());
         model.addAttribute("address", BenchAddress.of(query));
@@ -74,7 +77,9 @@ class BenchController {
             return "bench/mistakes";
         }
         model.addAttribute("address", BenchAddress.of(query));
-        model.addAttribute("answer", answers.answer(query, BenchWish.of(query.typed())));
+        BenchWish wish = BenchWish.of(query.typed());
+        model.addAttribute("answer", answers.answer(query, wish));
+        model.addAttribute("ruler", rulers.of(query, wish));
         return "bench/answer";
     }
 

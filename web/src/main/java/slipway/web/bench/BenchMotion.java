@@ -13,6 +13,7 @@ import slipway.web.bench.BenchAnswer.Drawn;
  * @param moments time, load and glide for the script
  * @param seconds of one repetition
  * @param site where the load is read
+ * @param validated whether published measurements stand behind the nerve there
  * @param peak highest load and its interval
  * @param glide range of the glide
  */
@@ -25,6 +26,7 @@ public record BenchMotion(
         String moments,
         String seconds,
         String site,
+        boolean validated,
         BenchAnswer.Cell peak,
         String glide) {
     public BenchMotion {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import slipway.care.bench.MotionReading;
 import slipway.care.bench.MotionReading.Moment;
@@ -15,7 +16,9 @@ import slipway.documents.words.Words;
 import slipway.exercises.exercise.Exercise;
 import slipway.exercises.exercise.Language;
 import slipway.mechanics.body.Posture;
+import slipway.mechanics.nerve.Pathway;
 import slipway.mechanics.nerve.Site;
+import slipway.mechanics.nerve.Tract;
 import slipway.pictures.figure.Figure;
 import slipway.pictures.figure.MovingFigure;
 import slipway.pictures.look.Look;
@@ -42,7 +45,7 @@ final class BenchMotions {
     }
 
     BenchMotion play(Exercise exercise, BenchQuery query, BenchWish wish) {
-        Site site = query.site().orElse(USUAL_SITE);
+        Site site = place(exercise, query);
         MotionReading reading =
                 MotionReading.of(exercise.motion(), BenchAnswers.rest(), site, answers.body(query, false));
         Posture first = exercise.motion().keys().get(0).posture();
@@ -58,8 +61,20 @@ final class BenchMotions {
                 moments(reading),
                 Numbers.plain(exercise.motion().seconds()),
                 site.name(),
+                site.tract().pathway().validated(),
                 peak(reading),
                 glide(reading));
+    }
+
+    /** The marked place if it lies on a nerve of the exercise; else the usual one of such a nerve. */
+    private static Site place(Exercise exercise, BenchQuery query) {
+        List<Tract> tracts = exercise.use().modelledTracts();
+        List<Site> fit = Stream.concat(
+                        Stream.concat(query.site().stream(), Stream.of(USUAL_SITE)),
+                        Site.of(Pathway.FRONT).values().stream())
+                .filter(site -> tracts.isEmpty() || tracts.stream().anyMatch(site::liesOn))
+                .toList();
+        return fit.isEmpty() ? USUAL_SITE : fit.get(0);
     }
 
     private static BenchMotion.Moving moving(Exercise exercise, List<Figure> way, Bounds frame, BenchWish wish) {

@@ -49,6 +49,11 @@ public record BenchQuery(
                 .toList();
     }
 
+    /** The episode that the bench was opened from. */
+    public Optional<String> episode() {
+        return Optional.ofNullable(typed.get("episode")).filter(id -> !id.isEmpty());
+    }
+
     /** Whether two postures are compared. */
     public boolean compares() {
         return second.isPresent();

@@ -46,6 +46,7 @@ final class BenchReader {
             "width",
             "drag",
             "exercise",
+            "episode",
             "motion-site");
 
     private static final double M_PER_CM = 0.01;

@@ -8,6 +8,8 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.net.http.HttpResponse;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import slipway.web.Browser;
 import slipway.web.TestServer;
@@ -15,6 +17,9 @@ import slipway.web.demo.DemoClinic;
 
 class BenchPageTest {
     private static final TestServer SERVER = TestServer.shared();
+
+    private static final Pattern EPISODES = Pattern.compile("/episodes/([0-9a-f-]{36})");
+    private static final Pattern BENCH = Pattern.compile("href=\"(/bench\\?episode=[^\"]+)\"");
 
     @Test
     void everyMistakeOfAnAddressIsNamed() {
@@ -43,6 +48,51 @@ class BenchPageTest {
                 .findFirst()
                 .orElseThrow();
         return Double.parseDouble(row.split(",", -1)[column]);
+    }
+
+    @Test
+    void anExerciseOfTheFrontIsPlayedOnItsOwnNerveAndSaysThatItIsNotValidated() {
+        TestServer.Visitor therapist = SERVER.signedIn("therapist");
+        String back = therapist.get("/bench/motion?exercise=glide-knee-sitting").body();
+        String front = therapist
+                .get("/bench/motion?exercise=glide-front-knee-prone&site=deep+gluteal+space")
+                .body();
+        assertThat(back).contains("deep gluteal space").doesNotContain("Not validated");
+        assertThat(front).contains("Not validated").doesNotContain("deep gluteal space");
+    }
+
+    @Test
+    void anEpisodeLendsItsBodyAndItsLoadRulerOnlyToWhoMayOpenIt() {
+        TestServer.Visitor therapist = SERVER.signedIn("therapist");
+        Matcher link = EPISODES.matcher(therapist.get("/today").body())
+                .results()
+                .map(found -> found.group(1))
+                .distinct()
+                .map(id ->
+                        BENCH.matcher(therapist.get("/episodes/" + id + "/plan").body()))
+                .filter(Matcher::find)
+                .findFirst()
+                .orElseThrow();
+        String address = link.group(1).replace("&amp;", "&");
+        assertThat(address).contains("stature=", "site=");
+        String flat = therapist.get(address).body();
+        assertThat(flat).contains("data-part=\"ruler\"", "<title", "This posture");
+        assertThat(ruler(therapist, address, "")).isNotEqualTo(ruler(therapist, address, "&hip=60"));
+        assertThat(therapist
+                        .get(address.replace("/bench?", "/bench/answer?") + "&draws=few")
+                        .body())
+                .doesNotContain("data-part=\"ruler\"");
+        assertThat(therapist.get("/bench?episode=none").statusCode()).isEqualTo(404);
+    }
+
+    /** The ruler of an answer, as drawn. */
+    private static String ruler(TestServer.Visitor therapist, String address, String angle) {
+        String page = therapist
+                .get(address.replace("/bench?", "/bench/answer?") + angle)
+                .body();
+        int from = page.indexOf("data-part=\"ruler\"");
+        assertThat(from).isPositive();
+        return page.substring(from, page.indexOf("</section>", from));
     }
 
     @Test

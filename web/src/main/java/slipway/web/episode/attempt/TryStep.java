@@ -14,6 +14,7 @@ import slipway.care.visit.VisitPlan;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
 import slipway.reasoning.basis.Coefficients;
+import slipway.web.episode.BenchLink;
 import slipway.web.episode.Cases;
 import slipway.web.episode.Step;
 import slipway.web.episode.StepPage;
@@ -46,6 +47,8 @@ class TryStep implements StepPage {
     public void fill(Chart chart, FormView form, Model model) {
         Optional<PlanVersion> plan = tried(chart);
         Optional<VisitPlan> visit = plan.map(version -> PlanDrafts.visit(cases, version));
+        model.addAttribute(
+                "bench", visit.map(found -> BenchLink.of(chart.episode().id(), found)));
         model.addAttribute("plan", plan);
         model.addAttribute("visit", visit);
         model.addAttribute("pictures", visit.map(TryStep::pictures).orElse(Map.of()));

@@ -18,6 +18,7 @@ import slipway.exercises.exercise.Exercise;
 import slipway.exercises.exercise.Language;
 import slipway.reasoning.dose.Dose;
 import slipway.reasoning.dose.DoseLadder;
+import slipway.web.episode.BenchLink;
 import slipway.web.episode.Cases;
 import slipway.web.episode.Step;
 import slipway.web.episode.StepPage;
@@ -53,6 +54,8 @@ class PlanStep implements StepPage {
         List<PlanVersion> versions = chart.plans().list();
         model.addAttribute("assembly", assembly);
         model.addAttribute("visit", visit);
+        model.addAttribute(
+                "bench", visit.map(found -> BenchLink.of(chart.episode().id(), found)));
         model.addAttribute("ruler", visit.flatMap(VisitPictures::ruler));
         model.addAttribute("pictures", visit.map(PlanStep::pictures).orElse(Map.of()));
         model.addAttribute("ceilings", visit.map(PlanStep::ceilings).orElse(Map.of()));

@@ -1,0 +1,13 @@
+package slipway.web.bench;
+
+import java.util.Optional;
+import slipway.web.bench.BenchAnswer.Drawn;
+
+/**
+ * The load ruler of a person on the bench.
+ *
+ * @param episodeId where the person's plan is
+ * @param place the place that it is told for; blank if none is known
+ * @param picture empty when there is no plan to take it from
+ */
+public record BenchRuler(String episodeId, String place, Optional<Drawn> picture) {}
