@@ -27,6 +27,7 @@ import slipway.app.plan.PlanCommand;
 import slipway.app.plan.WhatIfCommand;
 import slipway.app.records.AuditCommand;
 import slipway.app.records.BackupCommand;
+import slipway.app.records.CaseloadCommand;
 import slipway.app.records.ExportCommand;
 import slipway.app.records.ImportCommand;
 import slipway.app.records.PersonCommand;
@@ -70,6 +71,7 @@ import slipway.app.study.StudyCommand;
             BackupCommand.class,
             RestoreCommand.class,
             PersonCommand.class,
+            CaseloadCommand.class,
             StudyCommand.class,
             SchemaCommand.class,
         },

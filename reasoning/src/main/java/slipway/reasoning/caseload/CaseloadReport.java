@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.TreeMap;
+import slipway.reasoning.basis.Coefficients;
 import slipway.reasoning.measures.Change;
 
 /**
@@ -48,6 +49,11 @@ public record CaseloadReport(
     public CaseloadReport {
         measures = Map.copyOf(measures);
         groups = Map.copyOf(groups);
+    }
+
+    /** How many months back episodes were opened that count, where nobody asks for others. */
+    public static int windowMonths() {
+        return (int) Coefficients.load("caseload.csv").value("window-months");
     }
 
     /**
@@ -105,7 +111,8 @@ public record CaseloadReport(
         }
         int better = counts.values().stream().mapToInt(c -> c[0]).sum();
         int all = counts.values().stream().mapToInt(c -> c[1]).sum();
-        if (better == 0 || better == all) {
+        // The target is the share of all: where it is hidden, nothing may stand against it.
+        if (better == 0 || better == all || Shown.share(better, all) instanceof Shown.TooFew<?>) {
             return Map.of();
         }
         double target = (double) better / all;
