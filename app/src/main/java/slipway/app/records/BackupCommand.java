@@ -36,7 +36,9 @@ public final class BackupCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "TARGET", description = "The file, which must not be there, or a folder that is.")
+    @Parameters(
+            paramLabel = "TARGET",
+            description = "A folder, which is made when it is not there, or a new file: a name with an ending.")
     private Path target = Path.of("");
 
     @Mixin
@@ -53,7 +55,7 @@ public final class BackupCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        boolean folder = Files.isDirectory(target);
+        boolean folder = Files.isDirectory(target) || isNewFolder();
         if (keep.isPresent() && (!folder || keep.get() < 1)) {
             throw new BadInputException("slipway: --keep needs a folder and must be 1 or more");
         }
@@ -62,6 +64,9 @@ public final class BackupCommand implements Callable<Integer> {
         Path file = folder ? new BackupFolder(target).file(now) : target;
         PrintWriter out = spec.commandLine().getOut();
         try (Store store = place.open()) {
+            if (folder) {
+                Files.createDirectories(target);
+            }
             BackupReport report = store.backups().write(file, sealing, place.folder(), now);
             out.println(file);
             int status = tell(out, report);
@@ -70,6 +75,12 @@ public final class BackupCommand implements Callable<Integer> {
             }
             return status;
         }
+    }
+
+    /** Who writes "backups" means a folder: a file of this name would be overlooked by --keep and by whoever looks for it. */
+    private boolean isNewFolder() {
+        Path name = target.getFileName();
+        return Files.notExists(target) && name != null && !name.toString().contains(".");
     }
 
     /** Prints what a backup holds; gives the exit status. */

@@ -193,6 +193,16 @@ class RecordsCommandsTest {
     }
 
     @Test
+    void aNameWithoutAnEndingIsAFolderAndIsMade() throws IOException {
+        importAll();
+        Path key = Files.write(folder.resolve("key"), new byte[BackupKey.MIN_FILE]);
+        Path backups = folder.resolve("kept/backups");
+        Run made = Run.of("backup", backups.toString(), "--data", data(), "--key-file", key.toString());
+        assertThat(made.err()).isEmpty();
+        assertThat(Path.of(made.out().lines().findFirst().orElseThrow())).hasParent(backups);
+    }
+
+    @Test
     void aBackupWithoutAKeyIsNotMade() throws IOException {
         importAll();
         Run run = Run.of("backup", folder.resolve("b").toString(), "--data", data());
