@@ -2,6 +2,7 @@ package slipway.web.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
 import slipway.care.figure.LoadRulers;
@@ -9,6 +10,8 @@ import slipway.care.record.chart.Chart;
 import slipway.care.visit.VisitPlan;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
+import slipway.mechanics.body.Position;
+import slipway.mechanics.body.Posture;
 import slipway.mechanics.nerve.Site;
 import slipway.pictures.look.Palette;
 import slipway.pictures.ruler.LoadRuler;
@@ -43,7 +46,18 @@ final class BenchRulers {
                 .flatMap(result -> result.dose().site())
                 .map(Site::name)
                 .orElse("");
-        return new BenchRuler(episodeId, place, scale.map(found -> drawn(found, wish)));
+        String rest = visit.map(found -> rest(found.neural().rest())).orElse("");
+        return new BenchRuler(episodeId, place, rest, scale.map(found -> drawn(found, wish)));
+    }
+
+    /** The rest posture by the name of a position, or by its angles if it is none. */
+    private static String rest(Posture rest) {
+        return Position.all().entrySet().stream()
+                .filter(position -> position.getValue().posture().equals(rest))
+                .findFirst()
+                .map(position -> WORDS.get("position." + position.getKey().replace(' ', '-'))
+                        .toLowerCase(Locale.ROOT))
+                .orElse(rest.toString());
     }
 
     private static List<LoadRulers.Named> postures(BenchQuery query) {

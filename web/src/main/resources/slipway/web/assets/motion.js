@@ -39,7 +39,7 @@ function play(motion) {
   const button = motion.querySelector('.motion-play');
   const time = motion.querySelector('#motion-time');
   const now = motion.querySelector('.motion-now');
-  const cursors = [...motion.querySelectorAll('.chart svg')].map(cursor);
+  const cursors = [...motion.querySelectorAll('.motion-chart svg')].map(cursor);
   let at = 0;
   let last = 0;
   let running = false;
