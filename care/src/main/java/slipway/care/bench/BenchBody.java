@@ -1,10 +1,8 @@
 package slipway.care.bench;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
+import slipway.care.kept.KeptAnswers;
 import slipway.mechanics.body.Person;
 import slipway.mechanics.body.Posture;
 import slipway.mechanics.nerve.Pathway;
@@ -22,7 +20,7 @@ public final class BenchBody {
     private final Person person;
     private final DrawSet draws;
     private final Map<Pathway, PathwayModel> models = new ConcurrentHashMap<>();
-    private final Map<Asked, FutureTask<PathwayModel.Whole>> answers = new LinkedHashMap<>(KEPT + 1, 1, true);
+    private final KeptAnswers<Asked, PathwayModel.Whole> answers = new KeptAnswers<>(KEPT);
 
     private record Asked(Posture posture, Tract tract) {}
 
@@ -47,35 +45,6 @@ public final class BenchBody {
      */
     public PathwayModel.Whole answer(Posture posture, Tract tract) {
         var asked = new Asked(posture, tract);
-        FutureTask<PathwayModel.Whole> task = task(asked);
-        // Does nothing if another thread began it.
-        task.run();
-        try {
-            return task.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("interrupted while the nerve of %s was solved".formatted(posture), e);
-        } catch (ExecutionException e) {
-            forget(asked, task);
-            throw new IllegalStateException("the nerve of %s was not solved".formatted(posture), e.getCause());
-        }
-    }
-
-    private FutureTask<PathwayModel.Whole> task(Asked asked) {
-        synchronized (answers) {
-            FutureTask<PathwayModel.Whole> task = answers.computeIfAbsent(
-                    asked,
-                    each -> new FutureTask<>(() -> model(each.tract().pathway()).whole(each.posture(), each.tract())));
-            if (answers.size() > KEPT) {
-                answers.remove(answers.keySet().iterator().next());
-            }
-            return task;
-        }
-    }
-
-    private void forget(Asked asked, FutureTask<PathwayModel.Whole> failed) {
-        synchronized (answers) {
-            answers.remove(asked, failed);
-        }
+        return answers.get(asked, () -> model(tract.pathway()).whole(posture, tract));
     }
 }

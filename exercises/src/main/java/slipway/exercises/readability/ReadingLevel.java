@@ -32,7 +32,7 @@ public record ReadingLevel(Language language, TextCounts counts, double score) {
     @Override
     public String toString() {
         return language == Language.EN
-                ? "Flesch-Kincaid grade %.1f (at most %.0f)".formatted(score, HIGHEST_GRADE_EN)
+                ? "Flesch-Kincaid grade %.1f (at most %.0f)".formatted(Math.max(0, score), HIGHEST_GRADE_EN)
                 : "INFLESZ %.1f (at least %.0f)".formatted(score, LOWEST_INFLESZ_ES);
     }
 }

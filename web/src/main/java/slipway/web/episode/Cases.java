@@ -5,15 +5,13 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HexFormat;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.OptionalInt;
 import org.springframework.stereotype.Component;
 import slipway.care.casefile.CaseFile;
 import slipway.care.casefile.CaseParts;
+import slipway.care.kept.KeptAnswers;
 import slipway.care.record.access.Clinic;
 import slipway.care.record.assembly.Assembly;
 import slipway.care.record.assembly.CaseAssembly;
@@ -33,14 +31,7 @@ public class Cases {
     private static final int KEPT = 64;
 
     private final Desk desk;
-    private final Map<String, VisitPlan> plans = Collections.synchronizedMap(new LinkedHashMap<>(KEPT, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, VisitPlan> eldest) {
-            return size() > KEPT;
-        }
-    });
+    private final KeptAnswers<String, VisitPlan> plans = new KeptAnswers<>(KEPT);
 
     Cases(Desk desk) {
         this.desk = desk;
@@ -58,7 +49,7 @@ public class Cases {
 
     /** The visit of a case: screening, sites, tolerance, plan. A second or so the first time, nothing after that. */
     public VisitPlan visit(Assembly.Complete whole) {
-        return plans.computeIfAbsent(digest(whole.text()), text -> visit(whole.file()));
+        return plans.get(digest(whole.text()), () -> visit(whole.file()));
     }
 
     private static VisitPlan visit(CaseFile file) {
