@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.Semaphore;
 import java.util.function.Supplier;
 
 /**
@@ -12,13 +13,21 @@ import java.util.function.Supplier;
  */
 public final class KeptAnswers<K, V> {
     private final int most;
+    private final Semaphore room;
     private final Map<K, FutureTask<V>> answers;
+
+    /** For answers that are worked out by as many as ask. */
+    public KeptAnswers(int most) {
+        this(most, Integer.MAX_VALUE);
+    }
 
     /**
      * @param most how many are kept; then the one that nobody asked for longest is forgotten
+     * @param atOnce how many are worked out at the same time, so that the memory they take has a bound; others wait their turn
      */
-    public KeptAnswers(int most) {
+    public KeptAnswers(int most, int atOnce) {
         this.most = most;
+        room = new Semaphore(atOnce, true);
         answers = new LinkedHashMap<>(most + 1, 1, true);
     }
 
@@ -43,11 +52,20 @@ public final class KeptAnswers<K, V> {
 
     private FutureTask<V> task(K question, Supplier<V> work) {
         synchronized (answers) {
-            FutureTask<V> task = answers.computeIfAbsent(question, each -> new FutureTask<>(work::get));
+            FutureTask<V> task = answers.computeIfAbsent(question, each -> new FutureTask<>(() -> inTurn(work)));
             if (answers.size() > most) {
                 answers.remove(answers.keySet().iterator().next());
             }
             return task;
+        }
+    }
+
+    private V inTurn(Supplier<V> work) {
+        room.acquireUninterruptibly();
+        try {
+            return work.get();
+        } finally {
+            room.release();
         }
     }
 

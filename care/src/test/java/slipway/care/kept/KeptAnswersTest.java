@@ -3,10 +3,12 @@ package slipway.care.kept;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -32,6 +34,23 @@ class KeptAnswersTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("no");
         assertThat(kept.get("a", worked::incrementAndGet)).isEqualTo(1);
+    }
+
+    @Test
+    @Timeout(20)
+    void noMoreAreWorkedOutAtOnceThanThereIsRoomFor() {
+        var narrow = new KeptAnswers<Integer, Integer>(8, 1);
+        var now = new AtomicInteger();
+        var most = new AtomicInteger();
+        List<CompletableFuture<Integer>> all = IntStream.range(0, 6)
+                .mapToObj(i -> CompletableFuture.supplyAsync(() -> narrow.get(i, () -> {
+                    most.accumulateAndGet(now.incrementAndGet(), Math::max);
+                    Thread.yield();
+                    return now.decrementAndGet();
+                })))
+                .toList();
+        all.forEach(CompletableFuture::join);
+        assertThat(most.get()).isEqualTo(1);
     }
 
     @Test

@@ -31,7 +31,8 @@ public class Cases {
     private static final int KEPT = 64;
 
     private final Desk desk;
-    private final KeptAnswers<String, VisitPlan> plans = new KeptAnswers<>(KEPT);
+    private final KeptAnswers<String, VisitPlan> plans =
+            new KeptAnswers<>(KEPT, Runtime.getRuntime().availableProcessors());
 
     Cases(Desk desk) {
         this.desk = desk;

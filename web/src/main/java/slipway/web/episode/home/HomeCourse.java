@@ -4,18 +4,15 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import slipway.care.casefile.CaseFiles;
 import slipway.care.follow.CheckInFile;
 import slipway.care.follow.Follow;
 import slipway.care.follow.FollowPlans;
+import slipway.care.kept.KeptAnswers;
 import slipway.care.record.assembly.Assembly;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.Decision;
@@ -52,14 +49,7 @@ public class HomeCourse {
     private static final int KEPT = 64;
 
     private final Cases cases;
-    private final Map<String, Followed> answered = Collections.synchronizedMap(new LinkedHashMap<>(KEPT, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Followed> eldest) {
-            return size() > KEPT;
-        }
-    });
+    private final KeptAnswers<String, Followed> answered = new KeptAnswers<>(KEPT);
 
     HomeCourse(Cases cases) {
         this.cases = cases;
@@ -116,16 +106,11 @@ public class HomeCourse {
                 + kept.stream().map(CheckIn::id).toList()
                 + releases
                 + sets.stream().map(DoseSet::id).toList());
-        @Nullable Followed known = answered.get(key);
-        if (known != null) {
-            return known;
-        }
-        // Computed without holding the others up; two at once give the same.
-        var read = new ArrayList<slipway.reasoning.response.checkin.CheckIn>();
-        kept.forEach(each -> read.addAll(readable(each, home)));
-        Followed followed = Follow.of(home.visit(), read, releases, sets, Optional.empty());
-        answered.put(key, followed);
-        return followed;
+        return answered.get(key, () -> {
+            var read = new ArrayList<slipway.reasoning.response.checkin.CheckIn>();
+            kept.forEach(each -> read.addAll(readable(each, home)));
+            return Follow.of(home.visit(), read, releases, sets, Optional.empty());
+        });
     }
 
     /** What to propose for each glide that the person has at home, at a visit of now; none while everything rests. */

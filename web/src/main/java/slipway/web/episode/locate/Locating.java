@@ -1,15 +1,13 @@
 package slipway.web.episode.locate;
 
-import java.util.Collections;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.springframework.stereotype.Component;
 import slipway.care.casefile.CaseParts;
+import slipway.care.kept.KeptAnswers;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.ResultKind;
 import slipway.care.record.chart.Stamp;
@@ -58,15 +56,7 @@ public class Locating {
                     .toList()));
 
     private final Cases cases;
-    private final Map<LocateRequest, Location> located =
-            Collections.synchronizedMap(new LinkedHashMap<>(KEPT, 0.75f, true) {
-                private static final long serialVersionUID = 1L;
-
-                @Override
-                protected boolean removeEldestEntry(Map.Entry<LocateRequest, Location> eldest) {
-                    return size() > KEPT;
-                }
-            });
+    private final KeptAnswers<LocateRequest, Location> located = new KeptAnswers<>(KEPT);
 
     Locating(Cases cases) {
         this.cases = cases;
@@ -84,11 +74,11 @@ public class Locating {
 
     /** Where findings point to; empty if there are none. */
     Optional<Location> locate(List<Finding> findings, Side side) {
-        return findings.isEmpty()
-                ? Optional.empty()
-                : Optional.of(located.computeIfAbsent(
-                        new LocateRequest(findings, EnumSet.of(side)),
-                        request -> SiteChoice.locator().locate(request)));
+        if (findings.isEmpty()) {
+            return Optional.empty();
+        }
+        var request = new LocateRequest(findings, EnumSet.of(side));
+        return Optional.of(located.get(request, () -> SiteChoice.locator().locate(request)));
     }
 
     /** Keeps what the findings of a chart point to, with what it was computed from; nothing while there are none. */
