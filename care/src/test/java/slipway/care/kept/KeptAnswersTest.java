@@ -45,7 +45,7 @@ class KeptAnswersTest {
         List<CompletableFuture<Integer>> all = IntStream.range(0, 6)
                 .mapToObj(i -> CompletableFuture.supplyAsync(() -> narrow.get(i, () -> {
                     most.accumulateAndGet(now.incrementAndGet(), Math::max);
-                    Thread.yield();
+                    IntStream.range(0, 100_000).forEach(spin -> Thread.onSpinWait());
                     return now.decrementAndGet();
                 })))
                 .toList();
