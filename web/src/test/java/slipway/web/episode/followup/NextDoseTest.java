@@ -15,7 +15,7 @@ import slipway.web.TestServer;
 import slipway.web.TestServer.Visitor;
 
 class NextDoseTest {
-    private static final TestServer SERVER = TestServer.shared();
+    private static final TestServer SERVER = TestServer.ofItsOwn();
     private static final Pattern PROPOSED = Pattern.compile(
             "name=\"exercise\" value=\"([^\"]+)\"><input type=\"hidden\" name=\"proposed\" value=\"([^\"]+)\"");
 
