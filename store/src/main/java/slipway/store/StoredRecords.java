@@ -54,7 +54,7 @@ record StoredRecords(
                 new CaseloadStore(db, scopes),
                 new AlertStore(db, trail, scopes),
                 new StaffStore(db, trail, ids),
-                new PasskeyStore(db, trail),
+                new PasskeyStore(db, trail, ids),
                 new ClinicStore(db, trail),
                 new LinkStore(db, trail, ids, scopes),
                 new ApiTokenStore(db, trail),

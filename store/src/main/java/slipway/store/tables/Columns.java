@@ -2,7 +2,6 @@ package slipway.store.tables;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import org.jooq.Converter;
 import org.jooq.DataType;
 import org.jooq.Field;
@@ -81,10 +80,6 @@ final class Columns {
 
     static Field<byte[]> bytes(String table, String column) {
         return field(table, column, SQLDataType.BLOB);
-    }
-
-    static Field<LocalDateTime> timestamp(String table, String column) {
-        return field(table, column, SQLDataType.LOCALDATETIME);
     }
 
     private static <T> Field<T> field(String table, String column, DataType<T> type) {

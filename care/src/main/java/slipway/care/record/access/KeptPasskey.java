@@ -1,0 +1,4 @@
+package slipway.care.record.access;
+
+/** A passkey with its public key. */
+public record KeptPasskey(Passkey passkey, PasskeyKey key) {}
