@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,10 +16,12 @@ import slipway.app.Run;
 import slipway.app.console.ExitStatus;
 import slipway.care.record.Act;
 import slipway.care.record.Role;
+import slipway.care.record.access.LinkPurpose;
 import slipway.care.record.caseload.PersonRow;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.Episode;
 import slipway.care.record.chart.EpisodeState;
+import slipway.exercises.exercise.Language;
 import slipway.store.Store;
 import slipway.store.StoreSettings;
 import tools.jackson.databind.JsonNode;
@@ -50,11 +53,38 @@ class PersonCommandTest {
                             "application/pdf",
                             "%PDF".getBytes(StandardCharsets.US_ASCII),
                             java.util.OptionalInt.empty());
+            tell(store, chart, act);
             Episode episode = chart.episode();
             chart.change(episode.version(), episode.side(), episode.therapistId(), EpisodeState.CLOSED)
                     .orThrow();
             return row.personId();
         }
+    }
+
+    /** By phone, before the first visit. */
+    private static void tell(Store store, Chart chart, Act act) {
+        String link = store.records()
+                .links()
+                .add(
+                        chart.episode().id(),
+                        LinkPurpose.INTAKE,
+                        java.util.OptionalInt.empty(),
+                        "a".repeat(64),
+                        act.at().plusSeconds(60),
+                        false,
+                        act)
+                .id();
+        store.records()
+                .charts()
+                .open(chart.episode().id(), new Act(link, Role.PATIENT, act.clinicId(), act.at()))
+                .chartIfOpen()
+                .orElseThrow()
+                .intakes()
+                .tell(
+                        true,
+                        Language.ES,
+                        JsonMapper.shared().createObjectNode().put("work", "panadera"),
+                        Optional.empty());
     }
 
     @Test
@@ -76,6 +106,8 @@ class PersonCommandTest {
                     .isEqualTo(30);
             String contents = text(zip, "tables/contents.csv");
             assertThat(contents).contains("sections.csv,").contains("content.history.durationWeeks,30");
+            assertThat(contents).contains("intakes.csv,").contains(",answers.work,panadera");
+            assertThat(text(zip, "tables/intakes.csv")).contains(",true,ES,");
             assertThat(text(zip, "tables/trail.csv")).contains(",export,PROGRAM,");
             assertThat(text(zip, "tables/documents.csv")).contains(",sheet,application/pdf,4,");
             everyColumnIsExplained(zip);

@@ -80,6 +80,7 @@ record PersonRecord(
                         .toList());
         all.put("plans", chart.plans().list());
         all.put("decisions", chart.decisions().list());
+        all.put("intakes", chart.intakes().list());
         all.put("checkIns", chart.checkIns().list());
         all.put("alerts", chart.checkIns().alerts());
         all.put("measures", chart.measures().list());

@@ -13,6 +13,7 @@ import slipway.care.record.chart.EpisodeState;
 import slipway.store.tables.AlertTable;
 import slipway.store.tables.CheckInTable;
 import slipway.store.tables.EpisodeTable;
+import slipway.store.tables.IntakeTable;
 import slipway.store.tables.PersonTable;
 import slipway.store.tables.PlanTable;
 import slipway.store.tables.VisitTable;
@@ -37,6 +38,11 @@ final class TodayQuery {
                     .where(AlertTable.EPISODE_ID.eq(EpisodeTable.ID), ALERT_IS_OPEN))
             .as("first_alert");
 
+    private static final Field<Instant> TOLD = DSL.field(DSL.select(DSL.max(IntakeTable.TOLD_AT))
+                    .from(IntakeTable.INTAKE)
+                    .where(IntakeTable.EPISODE_ID.eq(EpisodeTable.ID), IntakeTable.WHOLE.isTrue()))
+            .as("told_at");
+
     private TodayQuery() {}
 
     /** Rows of open episodes that meet a condition, those with the longest waiting alert first. */
@@ -51,7 +57,7 @@ final class TodayQuery {
                         EpisodeTable.OPENED_AT)
                 .select(PlanTable.PLAN_NUMBER, PlanTable.STATE, PlanTable.STATE_AT)
                 .select(CheckInTable.RECEIVED_AT, CheckInTable.EXERCISE_ID, CheckInTable.BODY)
-                .select(LAST_VISIT, OPEN_ALERTS, FIRST_ALERT)
+                .select(LAST_VISIT, TOLD, OPEN_ALERTS, FIRST_ALERT)
                 .from(EpisodeTable.EPISODE)
                 .join(PersonTable.PERSON)
                 .on(PersonTable.ID.eq(EpisodeTable.PERSON_ID))
@@ -104,6 +110,7 @@ final class TodayQuery {
                 plan,
                 Optional.ofNullable(row.get(LAST_VISIT)),
                 checkIn,
+                Optional.ofNullable(row.get(TOLD)),
                 row.get(OPEN_ALERTS),
                 Optional.ofNullable(row.get(FIRST_ALERT)));
     }

@@ -19,12 +19,14 @@ import slipway.care.record.content.SectionRecord;
 import slipway.care.record.follow.CheckIns;
 import slipway.care.record.follow.Goals;
 import slipway.care.record.follow.Measures;
+import slipway.care.record.intake.Intakes;
 import slipway.care.record.papers.Documents;
 import slipway.care.record.papers.Papers;
 import slipway.care.record.person.Person;
 import slipway.mechanics.body.Side;
 import slipway.store.follow.CheckInStore;
 import slipway.store.follow.GoalStore;
+import slipway.store.follow.IntakeStore;
 import slipway.store.follow.MeasureStore;
 import slipway.store.papers.DocumentStore;
 import slipway.store.papers.PaperStore;
@@ -139,6 +141,11 @@ final class ChartStore implements Chart {
     @Override
     public Papers papers() {
         return new PaperStore(writer);
+    }
+
+    @Override
+    public Intakes intakes() {
+        return new IntakeStore(writer);
     }
 
     @Override

@@ -9,7 +9,6 @@ import org.jooq.Record;
 import org.jooq.SelectConditionStep;
 import org.jooq.impl.DSL;
 import slipway.care.record.Saving;
-import slipway.care.record.access.LinkPurpose;
 import slipway.care.record.chart.Episode;
 import slipway.care.record.content.Section;
 import slipway.care.record.content.SectionRecord;
@@ -64,10 +63,7 @@ final class Sections {
 
     Saving<SectionRecord> save(Section section, long version, ObjectNode content) {
         ObjectNode checked = SectionRecord.checked(section, content);
-        boolean intake = section == Section.HISTORY || section == Section.SCREENING;
-        return intake
-                ? writer.writeAlsoFor(LinkPurpose.INTAKE, tx -> save(tx, section, version, checked))
-                : writer.write(tx -> save(tx, section, version, checked));
+        return writer.write(tx -> save(tx, section, version, checked));
     }
 
     /** All or none: the versions of all sections that were read are looked at before the first is written. */

@@ -19,6 +19,7 @@ import slipway.store.tables.DraftTable;
 import slipway.store.tables.EpisodeTable;
 import slipway.store.tables.GlassGrantTable;
 import slipway.store.tables.GoalTable;
+import slipway.store.tables.IntakeTable;
 import slipway.store.tables.MeasureEntryTable;
 import slipway.store.tables.PaperTable;
 import slipway.store.tables.PersonTable;
@@ -130,6 +131,10 @@ final class Erasure {
         tx.update(CheckInTable.CHECK_IN)
                 .set(CheckInTable.BODY, empty())
                 .where(CheckInTable.EPISODE_ID.in(episodes))
+                .execute();
+        tx.update(IntakeTable.INTAKE)
+                .set(IntakeTable.ANSWERS, empty())
+                .where(IntakeTable.EPISODE_ID.in(episodes))
                 .execute();
         tx.update(AlertTable.ALERT)
                 .set(AlertTable.WORDS, ERASED)

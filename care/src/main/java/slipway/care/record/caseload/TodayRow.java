@@ -13,6 +13,7 @@ import tools.jackson.databind.node.ObjectNode;
  * @param newestPlan the newest version of the plan
  * @param lastVisitAt start of the newest visit
  * @param lastCheckIn what was received last
+ * @param toldAt when the person was done telling by phone before the first visit
  * @param openAlerts how many safety alerts wait
  * @param firstAlertAt since when the oldest of them waits
  */
@@ -27,6 +28,7 @@ public record TodayRow(
         Optional<NewestPlan> newestPlan,
         Optional<Instant> lastVisitAt,
         Optional<LastCheckIn> lastCheckIn,
+        Optional<Instant> toldAt,
         int openAlerts,
         Optional<Instant> firstAlertAt) {
     /** The newest version of the plan. */

@@ -9,6 +9,7 @@ import slipway.care.record.content.SectionRecord;
 import slipway.care.record.follow.CheckIns;
 import slipway.care.record.follow.Goals;
 import slipway.care.record.follow.Measures;
+import slipway.care.record.intake.Intakes;
 import slipway.care.record.papers.Documents;
 import slipway.care.record.papers.Papers;
 import slipway.care.record.person.Person;
@@ -70,6 +71,9 @@ public interface Chart {
     Documents documents();
 
     Papers papers();
+
+    /** What the person told before the first visit. */
+    Intakes intakes();
 
     CheckIns checkIns();
 
