@@ -151,6 +151,7 @@ class OutcomesTest {
                         new ResultInputs(Map.of(), "d".repeat(64)),
                         new Stamp("0", "0"),
                         World.json("{}"),
+                        World.json("{}"),
                         World.json("{}")))
                 .number();
         chart.plans().move(number, PlanState.PROPOSED, PlanState.ACCEPTED).orThrow();

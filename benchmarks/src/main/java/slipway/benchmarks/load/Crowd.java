@@ -96,7 +96,8 @@ final class Crowd {
         PlanDraft draft = pattern.plans().released().orElseThrow().plan();
         String inputs = draft.inputs().replaceFirst("massKg: *[0-9.]+", "massKg: " + (60 + number * 0.01));
         PlanVersion plan = chart.plans()
-                .add(new PlanDraft(inputs, draft.versions(), draft.stamp(), draft.body(), draft.ceilings()));
+                .add(new PlanDraft(
+                        inputs, draft.versions(), draft.stamp(), draft.body(), draft.ceilings(), draft.home()));
         chart.plans().move(plan.number(), PlanState.PROPOSED, PlanState.ACCEPTED);
         for (SupervisedTry tried : pattern.visits().tries()) {
             chart.visits().addTry(seen.id(), plan.number(), tried.entry());

@@ -8,6 +8,7 @@ import slipway.care.visit.VisitPlan;
 import slipway.reasoning.response.checkin.CheckIn;
 import slipway.reasoning.response.propose.DoseSet;
 import slipway.reasoning.response.propose.Followed;
+import slipway.reasoning.response.propose.FollowedPlan;
 import slipway.reasoning.response.propose.Release;
 import slipway.reasoning.response.propose.Responder;
 
@@ -27,7 +28,7 @@ public final class Follow {
     }
 
     /**
-     * The same with doses that the therapist set between reports, see {@link FollowPlans#set}.
+     * The same with doses that the therapist set between reports, see {@link HomePlan#set}.
      *
      * @throws IllegalArgumentException as above
      */
@@ -41,6 +42,16 @@ public final class Follow {
             throw new IllegalArgumentException(
                     "the screening stops the plan of case " + visit.file().id());
         }
+        return of(FollowPlans.of(visit), checkIns, releases, sets, asOf);
+    }
+
+    /** The same for a plan as it is followed. */
+    public static Followed of(
+            FollowedPlan plan,
+            Collection<CheckIn> checkIns,
+            Collection<Release> releases,
+            Collection<DoseSet> sets,
+            Optional<LocalDate> asOf) {
         List<CheckIn> known = checkIns.stream()
                 .filter(checkIn ->
                         asOf.isEmpty() || !checkIn.reportedAt().toLocalDate().isAfter(asOf.get()))
@@ -51,6 +62,6 @@ public final class Follow {
         List<DoseSet> set = sets.stream()
                 .filter(each -> asOf.isEmpty() || !each.at().toLocalDate().isAfter(asOf.get()))
                 .toList();
-        return Responder.respond(FollowPlans.of(visit), known, released, set);
+        return Responder.respond(plan, known, released, set);
     }
 }

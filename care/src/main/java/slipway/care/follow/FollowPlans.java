@@ -7,75 +7,65 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.zip.CRC32;
+import slipway.care.follow.HomeExercise.LoadAt;
 import slipway.care.visit.VisitPlan;
 import slipway.exercises.exercise.Exercise;
 import slipway.reasoning.dose.DosedExercise;
-import slipway.reasoning.irritability.Irritability;
-import slipway.reasoning.response.estimate.Prior;
+import slipway.reasoning.plan.PlanResult;
 import slipway.reasoning.response.ladder.Ceiling;
 import slipway.reasoning.response.ladder.HomeDose;
 import slipway.reasoning.response.ladder.Ladder;
-import slipway.reasoning.response.propose.FollowedExercise;
 import slipway.reasoning.response.propose.FollowedPlan;
 
 /** From the plan of a visit to what is followed at home. */
 public final class FollowPlans {
     private FollowPlans() {}
 
-    /**
-     * The exercises of a plan with their ladders and ceilings. The ceiling is the given dose and one step of repetitions
-     * more, unless the case sets another; the range never goes beyond the given one. Companions keep
-     * their own dose.
-     */
+    /** The exercises of a plan with their ladders and ceilings, see {@link #home}. */
     public static FollowedPlan of(VisitPlan visit) {
-        List<FollowedExercise> exercises = new ArrayList<>();
-        OptionalDouble sd = OptionalDouble.empty();
-        Optional<RungLoads> loads = visit.result().flatMap(RungLoads::of);
-        for (DosedExercise dosed : visit.given()) {
-            Ladder ladder = Ladder.through(HomeDose.of(dosed.dose()), ceiling(visit, dosed));
-            List<Double> peak = loads.map(known -> known.peaks(dosed, ladder)).orElse(List.of());
-            exercises.add(new FollowedExercise(dosed.range().candidate().id(), ladder, false, peak));
-            if (!peak.isEmpty()) {
-                double own = loads.get().logSd(dosed);
-                sd = OptionalDouble.of(Math.max(own, sd.orElse(0)));
-            }
-        }
-        visit.companions().forEach(companion -> exercises.add(companion(companion.exercise())));
-        Optional<Prior> prior =
-                sd.isPresent() ? Optional.of(Prior.of(0, sd.getAsDouble(), irritability(visit))) : Optional.empty();
-        return new FollowedPlan(exercises, prior, seed(visit.file().id()));
+        return home(visit).followed();
     }
 
     /**
-     * An exercise of a plan with a dose that was set anew, its ladder and its loads; empty if the plan does not give it as
-     * a glide.
+     * What a plan gives for home. The ceiling is the given dose and one step of repetitions more, unless the case sets
+     * another; the range never goes beyond the given one. Companions keep their own dose. Solves the postures on the way of
+     * each glide.
+     *
+     * @throws java.util.NoSuchElementException if the screening stops the plan: then nothing is given
      */
-    public static Optional<FollowedExercise> set(VisitPlan visit, String exerciseId, HomeSetting setting) {
-        return visit.given().stream()
-                .filter(dosed -> dosed.range().candidate().id().equals(exerciseId))
-                .findFirst()
-                .map(dosed -> {
-                    var dose = HomeDose.of(setting.dose(dosed.dose().secondsPerDirection()));
-                    Ladder ladder = Ladder.through(dose, setting.ceiling());
-                    List<Double> peak = visit.result()
-                            .flatMap(RungLoads::of)
-                            .map(known -> known.peaks(dosed, ladder))
-                            .orElse(List.of());
-                    return new FollowedExercise(exerciseId, ladder, false, peak);
-                });
+    public static HomePlan home(VisitPlan visit) {
+        PlanResult result = visit.result().orElseThrow();
+        Optional<RungLoads> loads = RungLoads.of(result);
+        var exercises = new ArrayList<HomeExercise>();
+        visit.given().forEach(dosed -> exercises.add(glide(visit, dosed, loads)));
+        visit.companions().forEach(companion -> exercises.add(companion(companion.exercise())));
+        return new HomePlan(
+                result.plan().irritability().level(),
+                exercises,
+                seed(visit.file().id()));
+    }
+
+    private static HomeExercise glide(VisitPlan visit, DosedExercise dosed, Optional<RungLoads> known) {
+        List<LoadAt> loads =
+                known.map(each -> each.peaks(dosed, Ladder.rangeFractions())).orElse(List.of());
+        return new HomeExercise(
+                dosed.range().candidate().id(),
+                false,
+                HomeDose.of(dosed.dose()),
+                ceiling(visit, dosed),
+                loads,
+                loads.isEmpty()
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(known.orElseThrow().logSd(dosed)));
     }
 
     /** One rung: its own dose. */
-    private static FollowedExercise companion(Exercise exercise) {
+    private static HomeExercise companion(Exercise exercise) {
         var own = exercise.dose();
         double seconds = exercise.movement().motion(Map.of()).seconds() / 2;
         var dose = new HomeDose(own.repetitions(), own.sets(), own.sessionsPerDay(), 1, seconds);
         var ceiling = new Ceiling(own.repetitions(), own.sessionsPerDay(), 1);
-        return new FollowedExercise(exercise.id(), new Ladder(List.of(dose), 0, 0, ceiling), true, List.of());
-    }
-
-    private static Irritability irritability(VisitPlan visit) {
-        return visit.result().orElseThrow().plan().irritability().level();
+        return new HomeExercise(exercise.id(), true, dose, ceiling, List.of(), OptionalDouble.empty());
     }
 
     private static Ceiling ceiling(VisitPlan visit, DosedExercise dosed) {

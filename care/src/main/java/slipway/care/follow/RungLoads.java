@@ -6,12 +6,12 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import slipway.care.follow.HomeExercise.LoadAt;
 import slipway.mechanics.body.Posture;
 import slipway.reasoning.basis.Coefficients;
 import slipway.reasoning.dose.DesignedRange;
 import slipway.reasoning.dose.DosedExercise;
 import slipway.reasoning.plan.PlanResult;
-import slipway.reasoning.response.ladder.Ladder;
 import slipway.reasoning.tolerance.LoadDraws;
 import slipway.reasoning.tolerance.TestFamily;
 import slipway.reasoning.tolerance.Weighted;
@@ -40,15 +40,15 @@ final class RungLoads {
         return result.tolerance().draws().map(RungLoads::new);
     }
 
-    /** Median share on each rung; empty if nothing tells the tolerance that this movement needs. */
-    List<Double> peaks(DosedExercise dosed, Ladder ladder) {
-        var peaks = new ArrayList<Double>();
-        for (var dose : ladder.rungs()) {
-            Optional<double[]> shares = shares(dosed.range(), dose.rangeFraction());
+    /** Median share at each part of the range; empty if nothing tells the tolerance that this movement needs. */
+    List<LoadAt> peaks(DosedExercise dosed, List<Double> rangeFractions) {
+        var peaks = new ArrayList<LoadAt>();
+        for (double fraction : rangeFractions) {
+            Optional<double[]> shares = shares(dosed.range(), fraction);
             if (shares.isEmpty()) {
                 return List.of();
             }
-            peaks.add(Weighted.quantile(shares.get(), draws.weights(), MEDIAN));
+            peaks.add(new LoadAt(fraction, Weighted.quantile(shares.get(), draws.weights(), MEDIAN)));
         }
         return peaks;
     }

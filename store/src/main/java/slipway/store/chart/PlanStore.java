@@ -38,6 +38,7 @@ final class PlanStore implements Plans {
                         PlanTable.DATA_DIGEST,
                         PlanTable.BODY,
                         PlanTable.CEILINGS,
+                        PlanTable.HOME,
                         PlanTable.STATE,
                         PlanTable.MADE_AT,
                         PlanTable.MADE_BY,
@@ -54,7 +55,8 @@ final class PlanStore implements Plans {
                 InputVersions.inputs(row.get(PlanTable.INPUT_VERSIONS), row.get(PlanTable.INPUT_DIGEST)),
                 new Stamp(row.get(PlanTable.PROGRAM_VERSION), row.get(PlanTable.DATA_DIGEST)),
                 row.get(PlanTable.BODY),
-                row.get(PlanTable.CEILINGS));
+                row.get(PlanTable.CEILINGS),
+                row.get(PlanTable.HOME));
         return new PlanVersion(
                 row.get(PlanTable.EPISODE_ID),
                 row.get(PlanTable.PLAN_NUMBER),
@@ -103,6 +105,7 @@ final class PlanStore implements Plans {
                 .set(PlanTable.DATA_DIGEST, draft.stamp().dataDigest())
                 .set(PlanTable.BODY, draft.body())
                 .set(PlanTable.CEILINGS, draft.ceilings())
+                .set(PlanTable.HOME, draft.home())
                 .set(PlanTable.STATE, plan.state())
                 .set(PlanTable.MADE_AT, plan.madeAt())
                 .set(PlanTable.MADE_BY, plan.madeBy())

@@ -19,6 +19,7 @@ public final class PlanTable {
     public static final Field<String> DATA_DIGEST = Columns.text("plan", "data_digest");
     public static final Field<ObjectNode> BODY = Columns.json("plan", "body");
     public static final Field<ObjectNode> CEILINGS = Columns.json("plan", "ceilings");
+    public static final Field<ObjectNode> HOME = Columns.json("plan", "home");
     public static final Field<PlanState> STATE = Columns.word("plan", "state", PlanState.class);
     public static final Field<Instant> MADE_AT = Columns.instant("plan", "made_at_us");
     public static final Field<String> MADE_BY = Columns.text("plan", "made_by");

@@ -100,7 +100,8 @@ final class KillWriter {
                 new ResultInputs(Map.of(Section.HISTORY, 1L), "d".repeat(64)),
                 new Stamp("0", "0"),
                 json(n),
-                json(0));
+                json(0),
+                json(n));
     }
 
     /** A whole line at once, whatever other threads say. */

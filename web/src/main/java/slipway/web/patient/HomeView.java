@@ -10,6 +10,7 @@ import java.util.UUID;
 import java.util.stream.IntStream;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
+import slipway.care.follow.HomeExercise;
 import slipway.care.record.access.Clinic;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.PlanVersion;
@@ -142,10 +143,7 @@ public class HomeView {
     private static List<Choice> choices(HomeCourse.Home home, Followed followed, Language language) {
         return home.exercises().stream()
                 .map(id -> {
-                    Optional<HomeDose> given = home.visit().given().stream()
-                            .filter(dosed -> dosed.range().candidate().id().equals(id))
-                            .map(dosed -> HomeDose.of(dosed.dose()))
-                            .findFirst();
+                    Optional<HomeDose> given = home.given().glide(id).map(HomeExercise::dose);
                     Optional<HomeDose> now = Optional.ofNullable(
                                     followed.state().courses().get(id))
                             .map(found -> found.dose())

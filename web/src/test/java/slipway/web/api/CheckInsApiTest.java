@@ -94,7 +94,7 @@ class CheckInsApiTest {
         var read =
                 CheckInFile.read("report", CheckInFile.text(report).getBytes(StandardCharsets.UTF_8), home.exercises());
         JsonNode expected = JsonMapper.shared()
-                .valueToTree(Follow.of(home.visit(), read, List.of(), List.of(), Optional.empty())
+                .valueToTree(Follow.of(course.visit(home), read, List.of(), List.of(), Optional.empty())
                         .results()
                         .get(0));
         assertThat(json(first).path("decision").toString()).isEqualTo(expected.toString());

@@ -2,6 +2,7 @@ package slipway.reasoning.response.ladder;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import slipway.reasoning.ReasoningData;
 
@@ -67,6 +68,14 @@ public record Ladder(List<HomeDose> rungs, int given, int top, Ceiling ceiling) 
                     "the ceiling %s leaves no rung, the lowest is %s".formatted(ceiling, rungs.get(0)));
         }
         return new Ladder(rungs, below.size(), top, ceiling);
+    }
+
+    /** The shares of the given range that rungs have, rising, the whole range last. */
+    public static List<Double> rangeFractions() {
+        return Stream.concat(STEPS.stream().map(row -> Double.valueOf(row.get("rangeFraction"))), Stream.of(1.0))
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** The rung on which the person starts: the given one, or the highest below it that the ceiling allows. */

@@ -106,7 +106,7 @@ class NextDoseController {
         Sheets.Choice choice = Sheets.Choice.read(
                         chart.person().details().language().code(), "a4", "normal")
                 .orElseThrow();
-        sheets.make(chart, home.plan(), home.visit(), home.exercises(), choice);
+        sheets.make(chart, home.plan(), course.visit(home), home.exercises(), choice);
         return List.of();
     }
 

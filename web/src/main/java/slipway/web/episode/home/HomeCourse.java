@@ -12,6 +12,7 @@ import slipway.care.casefile.CaseFiles;
 import slipway.care.follow.CheckInFile;
 import slipway.care.follow.Follow;
 import slipway.care.follow.FollowPlans;
+import slipway.care.follow.HomePlan;
 import slipway.care.kept.KeptAnswers;
 import slipway.care.record.assembly.Assembly;
 import slipway.care.record.chart.Chart;
@@ -24,7 +25,6 @@ import slipway.exercises.yaml.MistakesException;
 import slipway.exercises.yaml.YamlDocument;
 import slipway.exercises.yaml.YamlText;
 import slipway.reasoning.dose.StartRule;
-import slipway.reasoning.irritability.Irritability;
 import slipway.reasoning.response.propose.DoseSet;
 import slipway.reasoning.response.propose.Followed;
 import slipway.reasoning.response.propose.Release;
@@ -32,6 +32,7 @@ import slipway.reasoning.response.propose.VisitProposal;
 import slipway.reasoning.response.propose.VisitProposals;
 import slipway.web.episode.Cases;
 import slipway.web.episode.attempt.Released;
+import slipway.web.episode.plan.HomePlans;
 import slipway.web.episode.plan.SetDoses;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
@@ -39,7 +40,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /**
  * The course at home of one chart: the plan that was given, within the ceilings that the therapist set, and what the
- * rules and the estimate say to each report. The same as the command {@code respond} on files.
+ * rules and the estimate say to each report. The same as the command {@code respond} on files. What is followed was kept with
+ * the plan; only plans from before that are computed again.
  */
 @Component
 public class HomeCourse {
@@ -50,6 +52,7 @@ public class HomeCourse {
 
     private final Cases cases;
     private final KeptAnswers<String, Followed> answered = new KeptAnswers<>(KEPT);
+    private final KeptAnswers<String, HomePlan> computed = new KeptAnswers<>(KEPT);
 
     HomeCourse(Cases cases) {
         this.cases = cases;
@@ -58,9 +61,10 @@ public class HomeCourse {
     /**
      * What a person has at home.
      *
-     * @param exercises ids of those that were tried and released
+     * @param given doses, ceilings and loads of those that were tried and released
+     * @param exercises their ids
      */
-    public record Home(PlanVersion plan, VisitPlan visit, List<String> exercises) {
+    public record Home(PlanVersion plan, HomePlan given, List<String> exercises) {
         public Home {
             exercises = List.copyOf(exercises);
         }
@@ -70,8 +74,19 @@ public class HomeCourse {
     public Optional<Home> home(Chart chart) {
         return chart.plans().released().map(plan -> {
             List<String> ids = Released.ids(chart, plan);
-            return new Home(plan, visit(plan).only(ids), ids);
+            return new Home(plan, given(plan).only(ids), ids);
         });
+    }
+
+    private HomePlan given(PlanVersion plan) {
+        return HomePlans.read(plan.plan())
+                .orElseGet(() -> computed.get(
+                        Cases.digest(plan.episodeId() + plan.number()), () -> FollowPlans.home(visit(plan))));
+    }
+
+    /** The visit of what the person has at home, for papers and sheets; has its postures solved. */
+    public VisitPlan visit(Home home) {
+        return visit(home.plan()).only(home.exercises());
     }
 
     /** The visit of a plan, with the ceilings that were set when it was accepted. */
@@ -109,7 +124,7 @@ public class HomeCourse {
         return answered.get(key, () -> {
             var read = new ArrayList<slipway.reasoning.response.checkin.CheckIn>();
             kept.forEach(each -> read.addAll(readable(each, home)));
-            return Follow.of(home.visit(), read, releases, sets, Optional.empty());
+            return Follow.of(home.given().followed(), read, releases, sets, Optional.empty());
         });
     }
 
@@ -118,10 +133,11 @@ public class HomeCourse {
         if (locked(chart, home)) {
             return List.of();
         }
-        Irritability level =
-                home.visit().result().orElseThrow().plan().irritability().level();
         return VisitProposals.of(
-                FollowPlans.of(home.visit()), sets(chart, home), followed(chart, home), StartRule.of(level));
+                home.given().followed(),
+                sets(chart, home),
+                followed(chart, home),
+                StartRule.of(home.given().irritability()));
     }
 
     /** What the therapist set on this plan, oldest first. */
@@ -130,7 +146,7 @@ public class HomeCourse {
         for (SetDoses.Kept kept : SetDoses.list(chart, home.plan())) {
             if (home.exercises().contains(kept.exercise())) {
                 kept.setting()
-                        .flatMap(setting -> FollowPlans.set(home.visit(), kept.exercise(), setting))
+                        .flatMap(setting -> home.given().set(kept.exercise(), setting))
                         .ifPresent(
                                 exercise -> sets.add(new DoseSet(kept.decision().id(), at(kept.decision()), exercise)));
             }

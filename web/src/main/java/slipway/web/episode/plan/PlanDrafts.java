@@ -33,7 +33,8 @@ public final class PlanDrafts {
                 cases.inputs(chart, whole.text()),
                 new Stamp(visit.stamp().version(), visit.stamp().parametersSha256()),
                 body(visit),
-                ceilings);
+                ceilings,
+                HomePlans.kept(visit));
     }
 
     /** What is allowed at most when the therapist changes nothing. */

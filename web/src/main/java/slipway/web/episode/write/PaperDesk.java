@@ -72,7 +72,7 @@ class PaperDesk {
     /** What was given; for papers that plan ahead also what the therapist has accepted and not yet tried. */
     private VisitPlan plan(Chart chart, VisitPlan now, Optional<HomeCourse.Home> given, PaperKind kind) {
         if (given.isPresent()) {
-            return now.giving(given.get().visit());
+            return now.giving(home.visit(given.get()));
         }
         boolean plansAhead = kind == PaperKind.EVALUATION || kind == PaperKind.PLAN_OF_CARE;
         return chart.plans()
