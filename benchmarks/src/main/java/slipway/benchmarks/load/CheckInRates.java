@@ -4,6 +4,7 @@ import java.lang.management.ManagementFactory;
 import java.sql.Connection;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -25,14 +26,17 @@ import tools.jackson.databind.json.JsonMapper;
 
 /**
  * How fast the store keeps check-ins against plain durable inserts of the same rows into the same tables, in one run:
- * by one caller, by many callers together, and by as many who must not share a commit. Prints one CSV row.
+ * by one caller, by many callers together, and by as many who must not share a commit; and how long the query of Today
+ * takes beside them. Prints one CSV row.
  * Arguments: sqlite or postgres, check-ins of each kind, callers, check-ins stored before.
  */
 public final class CheckInRates {
     private static final int PEOPLE = 64;
+    private static final int ROUNDS = 300;
     private static final String WORDS = "x".repeat(120);
 
     private final List<Chart> charts = new ArrayList<>();
+    private final Act act = new Act("benchmark", Role.PROGRAM, "bench", Instant.now());
     private int made;
 
     private CheckInRates() {}
@@ -55,9 +59,10 @@ public final class CheckInRates {
             }
             double together = rates.run(count, callers, false);
             double apart = rates.run(count, callers, true);
+            double today = rates.todayMillis(store.records());
             System.out.printf(
                     Locale.ROOT,
-                    "%s,%d,%d,%.0f,%.0f,%.0f,%.0f,%.1f%n",
+                    "%s,%d,%d,%.0f,%.0f,%.0f,%.0f,%.2f,%.1f%n",
                     args[0],
                     stored,
                     callers,
@@ -65,12 +70,12 @@ public final class CheckInRates {
                     one,
                     apart,
                     together,
+                    today,
                     ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
         }
     }
 
     private void people(Records records) {
-        var act = new Act("benchmark", Role.PROGRAM, "bench", Instant.now());
         records.clinics().add("Benchmark", "therapy", "", "112", true, act);
         for (int i = 0; i < PEOPLE; i++) {
             var details = new PersonDetails(
@@ -86,6 +91,20 @@ public final class CheckInRates {
             String person = records.people().add(details, act).id();
             charts.add(records.charts().begin(person, Side.LEFT, "benchmark", Map.of(), act));
         }
+    }
+
+    /** Median. */
+    private double todayMillis(Records records) {
+        var times = new double[ROUNDS];
+        for (int i = -ROUNDS; i < ROUNDS; i++) {
+            long begin = System.nanoTime();
+            records.caseload().today("benchmark", PEOPLE, act);
+            if (i >= 0) {
+                times[i] = (System.nanoTime() - begin) / 1e6;
+            }
+        }
+        Arrays.sort(times);
+        return times[ROUNDS / 2];
     }
 
     /** Check-ins a second. With {@code apart} each has its commit for itself, as without writing together. */

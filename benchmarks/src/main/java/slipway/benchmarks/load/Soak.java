@@ -20,7 +20,7 @@ public final class Soak {
         int turns = Integer.parseInt(args[4]) * 60 / (2 * TURN_SECONDS);
         try (Places place = Places.of(args[0])) {
             List<String> codes = NetworkLoad.fill(place, Integer.parseInt(args[1]), therapists, 0);
-            try (var server = new Measured(place, System.getProperty("bench.heap", "256m"))) {
+            try (var server = new Measured(place, System.getProperty("bench.heap", "1g"))) {
                 System.out.println("minutes,resident_mib,pages,wrong,processor_s");
                 for (int turn = 1; turn <= turns; turn++) {
                     var load = new NetworkLoad(server.address);
