@@ -11,8 +11,8 @@ import java.util.Arrays;
  * of a convex energy, so Newton with a line search converges; each step eliminates a symmetric tree-tridiagonal system
  * from the leaves to the root.
  *
- * <p>Cost: O(nodes × lanes) per step, no allocation after construction. Lanes are the inner, contiguous dimension, in
- * loops plain enough for the JIT to vectorise. Not thread-safe: one solver per thread.
+ * <p>Cost: O(nodes × lanes) per step, no allocation after construction. Lanes are the inner, contiguous dimension; some
+ * hundred of them at once keep the vector loops of {@link LaneLoops} busy. Not thread-safe: one solver per thread.
  */
 public final class CableSolver {
     /**
@@ -30,55 +30,25 @@ public final class CableSolver {
     private static final double SUFFICIENT_DECREASE = 1e-4;
 
     private final CableTree tree;
-    private final Tissue tissue;
     private final int lanes;
-    private final double[] rampAtZero;
-    private final double[] widthSquared;
-    private final double[] ramp;
-    private final double[] offset;
-    private final double[] root;
-
-    private final double[][] tension;
-    private final double[][] slope;
-    private final double[][] force;
-    private final double[][] diagonal;
-    private final double[][] step;
-    private final double[][] trial;
-    private final double[] residual;
-    private final double[] newResidual;
+    private final Elimination elimination;
+    private final double[] normSquared;
+    private final double[] newNormSquared;
     private final double[] fraction;
-    private final double[] largest;
+    private final double[] largestM;
 
     /**
      * @throws IllegalArgumentException if the tissue does not fit the tree or a stiffness is negative or not a number
      */
     public CableSolver(CableTree tree, Tissue tissue) {
-        this.tree = tree;
-        this.tissue = tissue;
-        this.lanes = tissue.lanes();
         check(tree, tissue);
-        int nodes = tree.nodes();
-        tension = new double[nodes][lanes];
-        slope = new double[nodes][lanes];
-        force = new double[nodes][lanes];
-        diagonal = new double[nodes][lanes];
-        step = new double[nodes][lanes];
-        trial = new double[nodes][lanes];
-        residual = new double[lanes];
-        newResidual = new double[lanes];
+        this.tree = tree;
+        lanes = tissue.lanes();
+        elimination = new Elimination(tree, tissue, new Toe(tissue));
+        normSquared = new double[lanes];
+        newNormSquared = new double[lanes];
         fraction = new double[lanes];
-        largest = new double[lanes];
-        rampAtZero = new double[lanes];
-        widthSquared = new double[lanes];
-        ramp = new double[lanes];
-        offset = new double[lanes];
-        root = new double[lanes];
-        for (int l = 0; l < lanes; l++) {
-            double e0 = tissue.toeMidpoint()[l];
-            double width = tissue.toeWidth()[l];
-            rampAtZero[l] = 0.5 * (Math.sqrt(e0 * e0 + width * width) - e0);
-            widthSquared[l] = width * width;
-        }
+        largestM = new double[lanes];
     }
 
     private static void check(CableTree tree, Tissue tissue) {
@@ -109,219 +79,52 @@ public final class CableSolver {
      * @throws NonConvergenceException after 60 steps; {@code slideM} is then unspecified
      */
     public int solve(double[][] bedElongation, double[][] slideM) {
-        assemble(bedElongation, slideM);
-        norms(residual);
+        elimination.eliminate(bedElongation, slideM, normSquared);
         for (int iteration = 1; iteration <= MAX_STEPS; iteration++) {
-            eliminate();
-            double change = lineSearch(bedElongation, slideM);
-            if (change <= LAST_STEP_M) {
+            elimination.takeStep(slideM, largestM);
+            // The whole Newton step, not the part of it that is kept: a shortened step must not pass for convergence.
+            if (max(largestM) <= LAST_STEP_M) {
                 return iteration;
             }
+            shortenUntilBetter(bedElongation, slideM);
         }
-        throw new NonConvergenceException("cable", MAX_STEPS, max(largest));
+        throw new NonConvergenceException("cable", MAX_STEPS, max(largestM));
     }
 
     /** Strain of every edge for given slides, {@code [node][lane]}, as a fraction; node 0 stays 0. */
     public void strains(double[][] bedElongation, double[][] slideM, double[][] strain) {
         for (int i = 1; i < tree.nodes(); i++) {
-            strainOfEdge(bedElongation[i], slideM[i], slideM[tree.parent(i)], 1 / tree.edgeLengthM(i), strain[i]);
+            LaneLoops.strains(bedElongation[i], slideM[i], slideM[tree.parent(i)], 1 / tree.edgeLengthM(i), strain[i]);
         }
     }
 
-    /** Tension of every edge relative to the reference state, {@code [node][lane]}, after the last solve. */
-    public double relativeTension(int node, int lane) {
-        return tension[node][lane];
+    /** Tension of an edge at a strain, relative to the reference state. */
+    public double relativeTension(int node, int lane, double strain) {
+        return elimination.tension(node, lane, strain);
     }
 
-    private void assemble(double[][] bedElongation, double[][] w) {
-        int nodes = tree.nodes();
-        for (int i = 0; i < nodes; i++) {
-            holdForce(tissue.holdPerM()[i], w[i], force[i], diagonal[i]);
-        }
-        for (int i = 1; i < nodes; i++) {
-            int p = tree.parent(i);
-            double perM = 1 / tree.edgeLengthM(i);
-            // The strain goes through the slope array to spare one more array in the cache.
-            strainOfEdge(bedElongation[i], w[i], w[p], perM, slope[i]);
-            tensionAndSlope(tissue.axialStiffness()[i], perM, tension[i], slope[i]);
-            subtract(force[i], tension[i]);
-            add(force[p], tension[i]);
-            add(diagonal[i], slope[i]);
-            add(diagonal[p], slope[i]);
-        }
-    }
-
-    private static void holdForce(double[] hold, double[] w, double[] force, double[] diagonal) {
-        System.arraycopy(hold, 0, diagonal, 0, hold.length);
-        for (int l = 0; l < force.length; l++) {
-            force[l] = -hold[l] * w[l];
-        }
-    }
-
-    private static void strainOfEdge(double[] bed, double[] w, double[] wParent, double perM, double[] strain) {
-        for (int l = 0; l < strain.length; l++) {
-            strain[l] = bed[l] + (w[l] - wParent[l]) * perM;
-        }
-    }
-
-    /** Reads the strain from {@code slope} and leaves there dT/dw. Loops with one result each, so that the JIT vectorises. */
-    private void tensionAndSlope(double[] stiffness, double perM, double[] tension, double[] slope) {
-        double[] midpoint = tissue.toeMidpoint();
-        double[] slack = tissue.slackSlope();
-        offsets(slope, midpoint, offset);
-        roots(offset, widthSquared, root);
-        ramps(offset, root, rampAtZero, ramp);
-        tensions(stiffness, slack, slope, ramp, tension);
-        relativeSlopes(offset, root, ramp);
-        slopes(stiffness, perM, slack, ramp, slope);
-    }
-
-    private static void offsets(double[] strain, double[] midpoint, double[] offset) {
-        for (int l = 0; l < offset.length; l++) {
-            offset[l] = strain[l] - midpoint[l];
-        }
-    }
-
-    private static void roots(double[] offset, double[] widthSquared, double[] root) {
-        for (int l = 0; l < root.length; l++) {
-            root[l] = Math.sqrt(offset[l] * offset[l] + widthSquared[l]);
-        }
-    }
-
-    /** The ramp above its value in the reference state. */
-    private static void ramps(double[] offset, double[] root, double[] atZero, double[] ramp) {
-        for (int l = 0; l < ramp.length; l++) {
-            ramp[l] = 0.5 * (offset[l] + root[l]) - atZero[l];
-        }
-    }
-
-    private static void tensions(double[] stiffness, double[] slack, double[] strain, double[] ramp, double[] tension) {
-        for (int l = 0; l < tension.length; l++) {
-            tension[l] = stiffness[l] * (slack[l] * (strain[l] - ramp[l]) + ramp[l]);
-        }
-    }
-
-    /** Slope of the ramp, 0 where the nerve is slack, 1 where it is taut. */
-    private static void relativeSlopes(double[] offset, double[] root, double[] ramp) {
-        for (int l = 0; l < ramp.length; l++) {
-            ramp[l] = 0.5 + 0.5 * offset[l] / root[l];
-        }
-    }
-
-    private static void slopes(double[] stiffness, double perM, double[] slack, double[] ramp, double[] slope) {
-        for (int l = 0; l < slope.length; l++) {
-            slope[l] = stiffness[l] * perM * (slack[l] * (1 - ramp[l]) + ramp[l]);
-        }
-    }
-
-    private static void add(double[] sum, double[] term) {
-        for (int l = 0; l < sum.length; l++) {
-            sum[l] += term[l];
-        }
-    }
-
-    private static void subtract(double[] sum, double[] term) {
-        for (int l = 0; l < sum.length; l++) {
-            sum[l] -= term[l];
-        }
-    }
-
-    /** Solves (−Jacobian) step = force; force and diagonal are used up. */
-    private void eliminate() {
-        for (int i = tree.nodes() - 1; i > 0; i--) {
-            int p = tree.parent(i);
-            foldIntoParent(slope[i], diagonal[i], force[i], diagonal[p], force[p]);
-        }
-        for (int l = 0; l < lanes; l++) {
-            step[0][l] = force[0][l] / diagonal[0][l];
-        }
-        for (int i = 1; i < tree.nodes(); i++) {
-            backSubstitute(force[i], slope[i], diagonal[i], step[tree.parent(i)], step[i]);
-        }
-    }
-
-    private static void foldIntoParent(
-            double[] slope, double[] diagonal, double[] force, double[] diagonalParent, double[] forceParent) {
-        for (int l = 0; l < slope.length; l++) {
-            double share = slope[l] / diagonal[l];
-            diagonalParent[l] -= slope[l] * share;
-            forceParent[l] += share * force[l];
-        }
-    }
-
-    private static void backSubstitute(
-            double[] force, double[] slope, double[] diagonal, double[] stepParent, double[] step) {
-        for (int l = 0; l < step.length; l++) {
-            step[l] = (force[l] + slope[l] * stepParent[l]) / diagonal[l];
-        }
-    }
-
-    /** Moves {@code w} by as much of the step as lowers the residual in each lane; returns the largest whole step, m. */
-    private double lineSearch(double[][] bedElongation, double[][] w) {
+    /** Keeps as much of the step as lowers the residual in each lane, and prepares the next one there. */
+    private void shortenUntilBetter(double[][] bedElongation, double[][] slideM) {
         Arrays.fill(fraction, 1);
-        largestStep();
-        boolean again = true;
-        for (int halving = 0; again && halving < MAX_HALVINGS; halving++) {
-            for (int i = 0; i < tree.nodes(); i++) {
-                move(w[i], step[i], trial[i]);
-            }
-            assemble(bedElongation, trial);
-            norms(newResidual);
-            again = shortenWhereWorse();
+        elimination.eliminate(bedElongation, slideM, newNormSquared);
+        for (int halving = 0; halving < MAX_HALVINGS && shortenWhereWorse(slideM); halving++) {
+            elimination.eliminate(bedElongation, slideM, newNormSquared);
         }
-        for (int i = 0; i < tree.nodes(); i++) {
-            System.arraycopy(trial[i], 0, w[i], 0, lanes);
-        }
-        System.arraycopy(newResidual, 0, residual, 0, lanes);
-        // The whole Newton step, not the part of it that was taken: a shortened step must not pass for convergence.
-        return max(largest);
+        System.arraycopy(newNormSquared, 0, normSquared, 0, lanes);
     }
 
-    private void move(double[] from, double[] by, double[] to) {
-        for (int l = 0; l < to.length; l++) {
-            to[l] = from[l] + fraction[l] * by[l];
-        }
-    }
-
-    private boolean shortenWhereWorse() {
+    private boolean shortenWhereWorse(double[][] slideM) {
         boolean again = false;
         for (int l = 0; l < lanes; l++) {
-            boolean settled = largest[l] <= LAST_STEP_M;
-            if (!settled && !(newResidual[l] <= (1 - SUFFICIENT_DECREASE * fraction[l]) * residual[l])) {
+            boolean settled = largestM[l] <= LAST_STEP_M;
+            double promised = 1 - SUFFICIENT_DECREASE * fraction[l];
+            if (!settled && !(newNormSquared[l] <= promised * promised * normSquared[l])) {
                 fraction[l] *= 0.5;
+                elimination.takeBack(slideM, l, fraction[l]);
                 again = true;
             }
         }
         return again;
-    }
-
-    private void norms(double[] sum) {
-        Arrays.fill(sum, 0);
-        for (int i = 0; i < tree.nodes(); i++) {
-            addSquares(sum, force[i]);
-        }
-        for (int l = 0; l < lanes; l++) {
-            sum[l] = Math.sqrt(sum[l]);
-        }
-    }
-
-    private static void addSquares(double[] sum, double[] term) {
-        for (int l = 0; l < sum.length; l++) {
-            sum[l] += term[l] * term[l];
-        }
-    }
-
-    private void largestStep() {
-        Arrays.fill(largest, 0);
-        for (int i = 0; i < tree.nodes(); i++) {
-            largerOf(largest, step[i]);
-        }
-    }
-
-    private static void largerOf(double[] largest, double[] value) {
-        for (int l = 0; l < largest.length; l++) {
-            largest[l] = Math.max(largest[l], Math.abs(value[l]));
-        }
     }
 
     /** The largest value, NaN counting as infinite so that a broken lane can never pass for a converged one. */

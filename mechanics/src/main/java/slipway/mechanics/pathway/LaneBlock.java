@@ -11,10 +11,9 @@ import slipway.mechanics.parameters.ParameterVector;
 final class LaneBlock {
     private final PathwayMesh mesh;
     private final List<ParameterVector> lanes;
-    private final double bodyScale;
     private final CableSolver solver;
-    /** {@code [arm][lane][edge of the arm]}, 1/m. */
-    private final double[][][] sharePerM;
+    /** Elongation of each edge of an arm per radian, {@code [arm][edge of the arm][lane]}, as a fraction. */
+    private final double[][][] perRad;
 
     private final double[][] bedElongation;
     private final double[][] slideM;
@@ -29,9 +28,8 @@ final class LaneBlock {
     LaneBlock(Geometry geometry, PathwayMesh mesh, List<ParameterVector> lanes, double bodyScale) {
         this.mesh = mesh;
         this.lanes = lanes;
-        this.bodyScale = bodyScale;
         solver = new CableSolver(mesh.tree(), new TissueBuilder(geometry, mesh).build(lanes));
-        sharePerM = shares(geometry);
+        perRad = perRad(geometry, bodyScale);
         int nodes = mesh.tree().nodes();
         bedElongation = new double[nodes][lanes.size()];
         slideM = new double[nodes][lanes.size()];
@@ -82,34 +80,39 @@ final class LaneBlock {
         for (double[] row : bedElongation) {
             Arrays.fill(row, 0);
         }
-        for (int a = 0; a < sharePerM.length; a++) {
+        for (int a = 0; a < perRad.length; a++) {
             BedArm arm = mesh.arms().get(a);
-            for (int l = 0; l < lanes.size(); l++) {
-                double elongation = MomentArms.elongationM(arm, posture, lanes.get(l), bodyScale);
-                if (elongation != 0) {
-                    addElongation(arm.edges(), sharePerM[a][l], elongation, l);
+            double angleRad = Math.toRadians(posture.angleDeg(arm.joint(), arm.limb()));
+            if (angleRad != 0) {
+                for (int i = 0; i < arm.edges().length; i++) {
+                    addTimes(bedElongation[arm.edges()[i]], perRad[a][i], angleRad);
                 }
             }
         }
         return bedElongation;
     }
 
-    private double[][][] shares(Geometry geometry) {
-        double[][][] shares = new double[mesh.arms().size()][lanes.size()][];
-        for (int a = 0; a < shares.length; a++) {
-            BedArm arm = mesh.arms().get(a);
-            JointZone zone = geometry.zone(arm.joint());
-            for (int l = 0; l < lanes.size(); l++) {
-                shares[a][l] = arm.sharePerM(zone.scaled(MomentArms.zoneFactor(arm.joint(), lanes.get(l))));
-            }
+    private static void addTimes(double[] sum, double[] term, double factor) {
+        for (int l = 0; l < sum.length; l++) {
+            sum[l] += term[l] * factor;
         }
-        return shares;
     }
 
-    private void addElongation(int[] edges, double[] sharePerM, double elongationM, int lane) {
-        for (int i = 0; i < edges.length; i++) {
-            bedElongation[edges[i]][lane] += elongationM * sharePerM[i];
+    private double[][][] perRad(Geometry geometry, double bodyScale) {
+        double[][][] all = new double[mesh.arms().size()][][];
+        for (int a = 0; a < all.length; a++) {
+            BedArm arm = mesh.arms().get(a);
+            JointZone zone = geometry.zone(arm.joint());
+            all[a] = new double[arm.edges().length][lanes.size()];
+            for (int l = 0; l < lanes.size(); l++) {
+                double armM = MomentArms.armM(arm, lanes.get(l), bodyScale);
+                double[] sharePerM = arm.sharePerM(zone.scaled(MomentArms.zoneFactor(arm.joint(), lanes.get(l))));
+                for (int i = 0; i < sharePerM.length; i++) {
+                    all[a][i][l] = armM * sharePerM[i];
+                }
+            }
         }
+        return all;
     }
 
     double[][] slideM() {
@@ -121,7 +124,7 @@ final class LaneBlock {
     }
 
     double relativeTension(int node, int lane) {
-        return solver.relativeTension(node, lane);
+        return solver.relativeTension(node, lane, strain[node][lane]);
     }
 
     double bedElongationM(NervePath path, int lane) {

@@ -13,13 +13,9 @@ import slipway.mechanics.parameters.ParameterVector;
 final class MomentArms {
     private MomentArms() {}
 
-    /**
-     * Elongation of the bed by one joint, m: the moment arm times the angle, scaled with the body. Positive when the
-     * bed gets longer.
-     */
-    static double elongationM(BedArm arm, Posture posture, ParameterVector parameters, double bodyScale) {
-        double angleRad = Math.toRadians(posture.angleDeg(arm.joint(), arm.limb()));
-        return bodyScale * armM(arm.joint(), arm.branch(), parameters) * angleRad;
+    /** Moment arm of the bed about a joint, scaled with the body, m: elongation of the bed per radian, positive when it lengthens. */
+    static double armM(BedArm arm, ParameterVector parameters, double bodyScale) {
+        return bodyScale * armM(arm.joint(), arm.branch(), parameters);
     }
 
     /** Width of the zone of a joint relative to {@code geometry.csv}. */

@@ -1,5 +1,7 @@
 package slipway.mechanics.pathway;
 
+import java.util.Arrays;
+
 /**
  * The nodes of one tract of one leg from the brainstem to its end, for reading values at a place.
  *
@@ -26,36 +28,53 @@ record NervePath(int[] nodes, double[] arcM) {
         return arcM[arcM.length - 1] - arcM[0];
     }
 
-    /** Slide of one lane at an arc length, linear between nodes, m. */
-    double slideAt(double arc, double[][] slideM, int lane) {
-        int cell = cellAt(arc);
-        double t = (arc - arcM[cell - 1]) / (arcM[cell] - arcM[cell - 1]);
-        t = Math.max(0, Math.min(1, t));
-        return slideM[nodes[cell - 1]][lane] * (1 - t) + slideM[nodes[cell]][lane] * t;
+    /**
+     * A place between two rows of the mesh.
+     *
+     * @param near row on one side
+     * @param far row on the other side
+     * @param share of the other side, 0 to 1 within the path
+     */
+    record Between(int near, int far, double share) {
+        /** Value of one lane, linear between the rows. */
+        double value(double[][] rows, int lane) {
+            return rows[near][lane] * (1 - share) + rows[far][lane] * share;
+        }
     }
 
-    /** Strain of one lane at an arc length, linear between the middles of the edges, as a fraction. */
-    double strainAt(double arc, double[][] strain, int lane) {
+    /** The nodes on both sides of an arc length; the end of the path for a place beyond it. */
+    Between nodesAround(double arc) {
+        int cell = cellAt(arc);
+        double share = (arc - arcM[cell - 1]) / (arcM[cell] - arcM[cell - 1]);
+        return new Between(nodes[cell - 1], nodes[cell], Math.max(0, Math.min(1, share)));
+    }
+
+    /** The edges whose middles lie on both sides of an arc length; the last one alone near an end. */
+    Between edgesAround(double arc) {
         int cell = cellAt(arc);
         double middle = middle(cell);
         int other = arc < middle ? cell - 1 : cell + 1;
         if (other < 1 || other > arcM.length - 1) {
-            return strain[nodes[cell]][lane];
+            return new Between(nodes[cell], nodes[cell], 0);
         }
-        double t = (arc - middle) / (middle(other) - middle);
-        return strain[nodes[cell]][lane] * (1 - t) + strain[nodes[other]][lane] * t;
+        return new Between(nodes[cell], nodes[other], (arc - middle) / (middle(other) - middle));
     }
 
     private double middle(int cell) {
         return 0.5 * (arcM[cell - 1] + arcM[cell]);
     }
 
-    /** Mean of the positive part of the strain of one lane over the whole path, as a fraction. */
-    double meanPositiveStrain(double[][] strain, int lane) {
-        double sum = 0;
+    /** Mean of the positive part of the strain over the whole path in every lane, as a fraction. */
+    void meanPositiveStrain(double[][] strain, double[] mean) {
+        Arrays.fill(mean, 0);
         for (int cell = 1; cell < arcM.length; cell++) {
-            sum += Math.max(0, strain[nodes[cell]][lane]) * (arcM[cell] - arcM[cell - 1]);
+            addPositive(mean, strain[nodes[cell]], (arcM[cell] - arcM[cell - 1]) / lengthM());
         }
-        return sum / lengthM();
+    }
+
+    private static void addPositive(double[] sum, double[] value, double weight) {
+        for (int l = 0; l < sum.length; l++) {
+            sum[l] += Math.max(0, value[l]) * weight;
+        }
     }
 }

@@ -22,11 +22,11 @@ import slipway.mechanics.parameters.DrawSet;
  * on all cores. Answers do not depend on what was asked before. Safe for use by several threads, one at a time.
  */
 public final class PathwayModel implements NerveModel {
-    /** Draws that are solved together: wide enough for vector instructions, small enough for the cache. */
-    private static final int BLOCK = 64;
+    /** Draws that are solved together at most: vector loops shorter than this lose much of their time at both ends. */
+    private static final int LARGEST_BLOCK = 128;
 
-    /** The same where there are few draws, so that two cores have work. */
-    private static final int SMALL_BLOCK = 32;
+    /** The same at least; between the two there are two blocks, so that two cores have work. */
+    private static final int SMALLEST_BLOCK = 32;
 
     private final PathwayMesh mesh;
     private final Geometry geometry;
@@ -69,7 +69,7 @@ public final class PathwayModel implements NerveModel {
         this.geometry = geometry;
         mesh = new MeshBuilder(geometry, density).build();
         blocks = new ArrayList<>();
-        blockSize = draws.size() > BLOCK ? BLOCK : SMALL_BLOCK;
+        blockSize = Math.max(SMALLEST_BLOCK, Math.min(LARGEST_BLOCK, (draws.size() + 1) / 2));
         for (int from = 0; from < draws.size(); from += blockSize) {
             int to = Math.min(draws.size(), from + blockSize);
             blocks.add(new LaneBlock(geometry, mesh, draws.vectors().subList(from, to), bodyScale));
