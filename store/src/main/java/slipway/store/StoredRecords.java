@@ -11,6 +11,7 @@ import slipway.care.record.chart.Charts;
 import slipway.care.record.draft.Drafts;
 import slipway.care.record.follow.Alerts;
 import slipway.care.record.person.People;
+import slipway.care.record.remind.Reminders;
 import slipway.care.record.trail.Trail;
 import slipway.store.access.ApiTokenStore;
 import slipway.store.access.ClinicStore;
@@ -25,6 +26,7 @@ import slipway.store.db.Ids;
 import slipway.store.draft.DraftStore;
 import slipway.store.follow.AlertStore;
 import slipway.store.person.PeopleStore;
+import slipway.store.remind.ReminderStore;
 import slipway.store.trail.TrailStore;
 import slipway.store.trail.TrailWriter;
 
@@ -40,6 +42,7 @@ record StoredRecords(
         Clinics clinics,
         Links links,
         ApiTokens tokens,
+        Reminders reminders,
         Trail trail)
         implements Records {
     StoredRecords(Db db) {
@@ -58,6 +61,7 @@ record StoredRecords(
                 new ClinicStore(db, trail),
                 new LinkStore(db, trail, ids, scopes),
                 new ApiTokenStore(db, trail),
+                new ReminderStore(db, trail, scopes),
                 new TrailStore(db, trail));
     }
 }

@@ -17,6 +17,7 @@ import slipway.app.upkeep.Upkeep;
 import slipway.store.Store;
 import slipway.store.work.Worker;
 import slipway.web.WebServer;
+import slipway.web.remind.MailSettings;
 import slipway.web.security.SetUpCode;
 
 /** The pages on real records. */
@@ -56,13 +57,18 @@ public final class ServeCommand implements Callable<Integer> {
     @ArgGroup(exclusive = false)
     private @Nullable BackupOptions backup;
 
+    @ArgGroup(exclusive = false)
+    private @Nullable MailOptions mail;
+
     @Override
     public Integer call() throws InterruptedException {
         PrintWriter out = spec.commandLine().getOut();
         Optional<NightlyBackup> nightly = Optional.ofNullable(backup).map(BackupOptions::nightly);
+        Optional<MailSettings> post = Optional.ofNullable(mail).map(given -> given.settings(serving.publicAddress()));
         try (Store store = Serving.open(data, database);
                 WebServer server = serving.start(store, data, database, false);
-                Worker upkeep = Upkeep.of(store, server, data, nightly)) {
+                Worker upkeep = Upkeep.of(store, server, data, nightly);
+                Worker reminders = Upkeep.reminders(store, server, post)) {
             serving.announce(out, server);
             if (SetUpCode.needed(store.records())) {
                 out.println("First start: open /set-up there and enter this code within a day:");
@@ -70,6 +76,7 @@ public final class ServeCommand implements Callable<Integer> {
             }
             out.flush();
             upkeep.start(Upkeep.LOOK_EVERY);
+            reminders.start(Upkeep.LOOK_EVERY);
             server.await();
         }
         return 0;

@@ -87,6 +87,11 @@ final class Serving {
         }
     }
 
+    /** How browsers reach this server, if that was said. */
+    Optional<String> publicAddress() {
+        return publicAddress;
+    }
+
     /** Starts the server on records and prints where it is. */
     WebServer start(Store store, Path data, Optional<String> database, boolean demo) {
         if (port < 0 || port >= PORTS) {

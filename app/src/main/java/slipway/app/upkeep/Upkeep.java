@@ -14,6 +14,8 @@ import slipway.store.work.Turns;
 import slipway.store.work.Worker;
 import slipway.web.WebServer;
 import slipway.web.alerts.Escalation;
+import slipway.web.remind.MailSettings;
+import slipway.web.remind.Reminding;
 
 /** All work on a schedule of a server. */
 public final class Upkeep {
@@ -22,6 +24,7 @@ public final class Upkeep {
 
     private static final Duration SWEEP_EVERY = Duration.ofMinutes(10);
     private static final Duration ALERTS_EVERY = Duration.ofMinutes(1);
+    private static final Duration MAIL_EVERY = Duration.ofMinutes(5);
     private static final Duration AGAIN = Duration.ofMinutes(1);
 
     /** Whoever comes back after this long starts from what is recorded. */
@@ -35,7 +38,23 @@ public final class Upkeep {
         return worker(store, folder, backup, Clock.systemUTC(), () -> raised(alerts.run()));
     }
 
-    /** The same with a clock, and with something in the place of the alerts. */
+    /**
+     * Reminders by e-mail, with hands of their own: a mail server that hangs must not hold up alerts or backups. Without
+     * settings nothing is done.
+     */
+    public static Worker reminders(Store store, WebServer server, Optional<MailSettings> settings) {
+        Reminding reminding = server.part(Reminding.class);
+        List<Task> tasks = settings.stream()
+                .map(mail -> new Task(
+                        Reminding.NAME,
+                        Turns.every(MAIL_EVERY),
+                        AGAIN,
+                        () -> reminding.run(mail).words()))
+                .toList();
+        return new Worker(store.work(), ManagementFactory.getRuntimeMXBean().getName(), tasks);
+    }
+
+    /** All but the reminders, with a clock, and with something in the place of the alerts. */
     static Worker worker(Store store, Path folder, Optional<NightlyBackup> backup, Clock clock, Task.Action alerts) {
         var tasks = new ArrayList<>(List.of(
                 new Task("alerts", Turns.every(ALERTS_EVERY), AGAIN, alerts),

@@ -10,6 +10,7 @@ import slipway.care.record.chart.Charts;
 import slipway.care.record.draft.Drafts;
 import slipway.care.record.follow.Alerts;
 import slipway.care.record.person.People;
+import slipway.care.record.remind.Reminders;
 import slipway.care.record.trail.Trail;
 
 /**
@@ -36,6 +37,8 @@ public interface Records {
     Links links();
 
     ApiTokens tokens();
+
+    Reminders reminders();
 
     Trail trail();
 }

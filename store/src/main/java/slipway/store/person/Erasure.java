@@ -24,6 +24,8 @@ import slipway.store.tables.MeasureEntryTable;
 import slipway.store.tables.PaperTable;
 import slipway.store.tables.PersonTable;
 import slipway.store.tables.PlanTable;
+import slipway.store.tables.ReminderConsentTable;
+import slipway.store.tables.ReminderStopTable;
 import slipway.store.tables.SectionVersionTable;
 import slipway.store.tables.SupervisedTryTable;
 import slipway.store.tables.TrailPayloadTable;
@@ -80,6 +82,13 @@ final class Erasure {
         tx.update(GlassGrantTable.GLASS_GRANT)
                 .set(GlassGrantTable.REASON, ERASED)
                 .where(GlassGrantTable.PERSON_ID.eq(personId))
+                .execute();
+        // The digest of an address can be guessed at; the links in old reminders have nothing left to stop.
+        tx.deleteFrom(ReminderConsentTable.REMINDER_CONSENT)
+                .where(ReminderConsentTable.PERSON_ID.eq(personId))
+                .execute();
+        tx.deleteFrom(ReminderStopTable.REMINDER_STOP)
+                .where(ReminderStopTable.PERSON_ID.eq(personId))
                 .execute();
     }
 

@@ -3,6 +3,8 @@ package slipway.web.clinic;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,10 +29,12 @@ import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
 import slipway.exercises.yaml.Mistake;
 import slipway.store.backup.Backups;
+import slipway.store.work.SharedWork;
 import slipway.web.episode.Desk;
 import slipway.web.form.FormReader;
 import slipway.web.form.FormView;
 import slipway.web.form.Option;
+import slipway.web.remind.Reminding;
 import slipway.web.shell.Area;
 import slipway.web.shell.Notices;
 import slipway.web.shell.Pages;
@@ -42,16 +46,19 @@ import tools.jackson.databind.node.ObjectNode;
 class ClinicController {
     private static final Words WORDS = Words.beside(ClinicController.class, Language.EN);
     private static final Duration GLASS_SHOWN = Duration.ofDays(30);
+    private static final int MAIL_DAYS = 7;
     private static final List<String> KINDS = List.of("therapy", "primary-care", "secondary-care", "emergency");
 
     private final Desk desk;
     private final Pages pages;
     private final Backups backups;
+    private final SharedWork work;
 
-    ClinicController(Desk desk, Pages pages, Backups backups) {
+    ClinicController(Desk desk, Pages pages, Backups backups, SharedWork work) {
         this.desk = desk;
         this.pages = pages;
         this.backups = backups;
+        this.work = work;
     }
 
     /** The fields of the clinic's own form. */
@@ -164,6 +171,7 @@ class ClinicController {
         List<Setting> settings = settings(act.clinicId());
         model.addAttribute("settings", settings);
         model.addAttribute("backup", BackupAge.of(backups.last(), act.at(), mostDays(settings)));
+        mail(act, model);
         model.addAttribute("kinds", options("kind.", KINDS));
         model.addAttribute(
                 "roles",
@@ -178,6 +186,12 @@ class ClinicController {
                                 .map(ClinicController::lower)
                                 .toList()));
         return "clinic/clinic";
+    }
+
+    private void mail(Act act, Model model) {
+        LocalDate since = LocalDate.ofInstant(act.at(), ZoneId.systemDefault()).minusDays(MAIL_DAYS - 1);
+        model.addAttribute("sends", work.note(Reminding.NAME).isPresent());
+        model.addAttribute("mail", desk.records().reminders().report(act.clinicId(), since));
     }
 
     private static int mostDays(List<Setting> settings) {

@@ -70,9 +70,7 @@ public class HomeView {
 
     /** Whether nothing may be done now: everything was stopped, or each exercise by itself. */
     boolean locked(Opened opened) {
-        Followed followed = course.followed(opened.chart(), opened.home());
-        return course.locked(opened.chart(), opened.home())
-                || opened.home().exercises().stream().allMatch(id -> stopped(followed, id));
+        return course.rests(opened.chart(), opened.home());
     }
 
     private static boolean stopped(Followed followed, String exercise) {

@@ -27,10 +27,12 @@ import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
 import slipway.exercises.yaml.Mistake;
 import slipway.mechanics.body.Side;
+import slipway.store.work.SharedWork;
 import slipway.web.WebOptions;
 import slipway.web.episode.Desk;
 import slipway.web.form.FormView;
 import slipway.web.form.Option;
+import slipway.web.remind.Reminding;
 import slipway.web.shell.Area;
 import slipway.web.shell.Notices;
 import slipway.web.shell.Pages;
@@ -45,11 +47,13 @@ class PeopleController {
     private final Desk desk;
     private final Pages pages;
     private final WebOptions options;
+    private final SharedWork work;
 
-    PeopleController(Desk desk, Pages pages, WebOptions options) {
+    PeopleController(Desk desk, Pages pages, WebOptions options, SharedWork work) {
         this.desk = desk;
         this.pages = pages;
         this.options = options;
+        this.work = work;
     }
 
     @GetMapping("/people")
@@ -160,6 +164,7 @@ class PeopleController {
         model.addAttribute("person", person);
         model.addAttribute("units", units());
         model.addAttribute("lead", Pages.staff().roles().contains(Role.LEAD));
+        model.addAttribute("reminders", person.map(this::reminders));
         model.addAttribute("sexes", options("sex", PersonDetailsWords.SEXES));
         model.addAttribute("languages", options("language", PersonDetailsWords.LANGUAGES));
         model.addAttribute(
@@ -167,6 +172,13 @@ class PeopleController {
                 person.map(known -> desk.records().charts().ofPerson(known.id(), desk.act()))
                         .orElse(List.of()));
         return "people/person";
+    }
+
+    private RemindersView reminders(Person person) {
+        return RemindersView.of(
+                person,
+                desk.records().reminders().consent(person.id(), desk.act()),
+                work.note(Reminding.NAME).isPresent());
     }
 
     private static List<Option> options(String field, List<String> values) {

@@ -43,15 +43,21 @@ class SecurityConfig {
             HttpSecurity http, PatientFilter known, PatientForms forms, PatientRefusals refusals, WebOptions options) {
         var paths = PathPatternRequestMatcher.withDefaults();
         http.securityMatchers(matchers -> matchers.requestMatchers(
-                paths.matcher("/p"), paths.matcher("/p/**"), paths.matcher("/home"), paths.matcher("/home/**")));
+                paths.matcher("/p"),
+                paths.matcher("/p/**"),
+                paths.matcher("/stop/**"),
+                paths.matcher("/home"),
+                paths.matcher("/home/**")));
         table(http);
         http.sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
                 .requestCache(cache -> cache.disable())
                 .addFilterBefore(known, AuthorizationFilter.class)
                 // Opening a code is no use of a cookie: its form needs no proof, and its page checks where it comes
-                // from.
+                // from. Reminders are stopped by the program of a mail server, which knows the token and nothing else.
                 .csrf(csrf -> csrf.csrfTokenRepository(forms)
-                        .ignoringRequestMatchers(paths.matcher(HttpMethod.POST, "/p/{token}")))
+                        .ignoringRequestMatchers(
+                                paths.matcher(HttpMethod.POST, "/p/{token}"),
+                                paths.matcher(HttpMethod.POST, "/stop/{token}")))
                 .exceptionHandling(
                         answers -> answers.authenticationEntryPoint(refusals).accessDeniedHandler(refusals));
         return finish(http, options);

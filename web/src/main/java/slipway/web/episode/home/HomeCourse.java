@@ -25,6 +25,7 @@ import slipway.exercises.yaml.MistakesException;
 import slipway.exercises.yaml.YamlDocument;
 import slipway.exercises.yaml.YamlText;
 import slipway.reasoning.dose.StartRule;
+import slipway.reasoning.response.course.Course;
 import slipway.reasoning.response.propose.DoseSet;
 import slipway.reasoning.response.propose.Followed;
 import slipway.reasoning.response.propose.Release;
@@ -167,6 +168,16 @@ public class HomeCourse {
                 || chart.checkIns().alerts().stream()
                         .anyMatch(alert -> alert.acknowledged().isEmpty()
                                 || alert.raisedAt().isAfter(released));
+    }
+
+    /** Whether nothing may be done now: everything was stopped, or each exercise by itself. */
+    public boolean rests(Chart chart, Home home) {
+        return locked(chart, home)
+                || home.exercises().stream()
+                        .allMatch(id -> Optional.ofNullable(
+                                        followed(chart, home).state().courses().get(id))
+                                .filter(Course::stopped)
+                                .isPresent());
     }
 
     /** A report on another plan than this one is not read; it stays in the record. */
