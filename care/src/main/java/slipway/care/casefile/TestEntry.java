@@ -42,8 +42,13 @@ public record TestEntry(
         return start.with(test.joint(), reachedDeg);
     }
 
-    /** A name for messages, for example {@code straight-leg-raise left}. */
+    /** A name for messages on the file, for example {@code straight-leg-raise left}. */
     public String text() {
         return test.name() + " " + side.name().toLowerCase(java.util.Locale.ROOT);
+    }
+
+    /** A name for sentences, for example {@code straight leg raise left}. */
+    public String words() {
+        return text().replace('-', ' ');
     }
 }

@@ -78,7 +78,7 @@ final class NeuralMapping {
                 differs.add("%s %.0f".formatted(joint.key(), angleDeg));
             }
         }
-        return entry.text() + (differs.isEmpty() ? "" : ", " + String.join(", ", differs));
+        return entry.words() + (differs.isEmpty() ? "" : ", " + String.join(", ", differs));
     }
 
     private static SymptomResponse response(TestEntry entry, boolean crossed) {

@@ -16,7 +16,6 @@ import slipway.reasoning.dose.DosedExercise;
 
 /** Pictures of a visit for a page, once for light and once for dark screens. */
 public final class VisitPictures {
-    private static final int RULER_WIDTH = 760;
 
     private VisitPictures() {}
 
@@ -41,11 +40,15 @@ public final class VisitPictures {
                 figure.svg(Look.dark(), new Words(exercise.id() + "-dark", name, shows)));
     }
 
-    /** The load ruler; empty when the plan is stopped or no modelled place is suspected. */
-    public static Optional<Both> ruler(VisitPlan visit) {
+    /**
+     * The load ruler; empty when the plan is stopped or no modelled place is suspected.
+     *
+     * @param width in px, as wide as the column it stands in, so that its letters keep their size
+     */
+    public static Optional<Both> ruler(VisitPlan visit, int width) {
         return LoadRulers.of(visit)
                 .map(scale -> new Both(
-                        LoadRuler.svg(scale, Palette.PAPER, RULER_WIDTH, "ruler"),
-                        LoadRuler.svg(scale, Palette.DARK, RULER_WIDTH, "ruler-dark")));
+                        LoadRuler.svg(scale, Palette.PAPER, width, "ruler"),
+                        LoadRuler.svg(scale, Palette.DARK, width, "ruler-dark")));
     }
 }

@@ -12,6 +12,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.Heading;
+import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.Image;
 import org.commonmark.node.Link;
 import org.commonmark.node.Node;
@@ -89,6 +90,12 @@ final class Reports {
             level = Math.min(heading.getLevel(), level + 1);
             heading.setLevel(level);
             visitChildren(heading);
+        }
+
+        /** The marks around the generated part are for its writer. */
+        @Override
+        public void visit(HtmlBlock block) {
+            block.unlink();
         }
 
         @Override

@@ -29,6 +29,8 @@ import slipway.web.form.Option;
 /** The plan. */
 @Component
 class PlanStep implements StepPage {
+    private static final int RULER_WIDTH = 520;
+
     private static final Words WORDS = Words.beside(PlanStep.class, Language.EN);
 
     private final Cases cases;
@@ -56,7 +58,7 @@ class PlanStep implements StepPage {
         model.addAttribute("visit", visit);
         model.addAttribute(
                 "bench", visit.map(found -> BenchLink.of(chart.episode().id(), found)));
-        model.addAttribute("ruler", visit.flatMap(VisitPictures::ruler));
+        model.addAttribute("ruler", visit.flatMap(each -> VisitPictures.ruler(each, RULER_WIDTH)));
         model.addAttribute("pictures", visit.map(PlanStep::pictures).orElse(Map.of()));
         model.addAttribute("ceilings", visit.map(PlanStep::ceilings).orElse(Map.of()));
         model.addAttribute("versions", versions);

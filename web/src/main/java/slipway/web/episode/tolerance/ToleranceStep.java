@@ -27,6 +27,8 @@ import tools.jackson.databind.node.ObjectNode;
 /** The tolerance. */
 @Component
 class ToleranceStep implements StepPage {
+    private static final int RULER_WIDTH = 350;
+
     private static final Words WORDS = Words.beside(ToleranceStep.class, Language.EN);
 
     /** The rows that a new form offers: both sides of the two usual tests. */
@@ -126,7 +128,7 @@ class ToleranceStep implements StepPage {
                 .filter(whole -> !whole.file().examination().tests().isEmpty())
                 .map(cases::visit);
         model.addAttribute("visit", visit);
-        model.addAttribute("ruler", visit.flatMap(VisitPictures::ruler));
+        model.addAttribute("ruler", visit.flatMap(each -> VisitPictures.ruler(each, RULER_WIDTH)));
     }
 
     /** What a row of the tests starts with: what is recorded, else what the form offers. */
