@@ -32,16 +32,31 @@ public final class TestServer implements AutoCloseable {
     private static @Nullable TestServer shared;
 
     private final Store store;
+    private final WebOptions options;
     private final WebServer server;
 
     /** Starts on an empty folder. */
     public TestServer(Path folder, boolean filled) {
+        this(folder, Optional.empty(), filled);
+    }
+
+    private TestServer(Path folder, Optional<String> publicAddress, boolean filled) {
         store = Store.open(StoreSettings.inFolder(folder));
-        var options = new WebOptions(0, "127.0.0.1", folder, Optional.empty(), Optional.empty(), filled);
+        options = new WebOptions(0, "127.0.0.1", folder, Optional.empty(), publicAddress, filled);
         server = WebServer.start(options, store, Clock.systemUTC(), Map.of());
         if (filled) {
             server.part(DemoClinic.class).fill();
         }
+    }
+
+    /** A filled one that was told how browsers reach it. */
+    public static TestServer reachedAt(String publicAddress, Path folder) {
+        return new TestServer(folder, Optional.of(publicAddress), true);
+    }
+
+    /** A second server on the same records. */
+    public WebServer beside() {
+        return WebServer.start(options, store, Clock.systemUTC(), Map.of());
     }
 
     /** One server for all tests that get along with each other; it ends with the process. */
@@ -93,14 +108,25 @@ public final class TestServer implements AutoCloseable {
 
     /** A browser without scripts: it keeps cookies and the proof that a form came from us. */
     public static final class Visitor {
-        private final CookieManager cookies = new CookieManager();
-        private final HttpClient client =
-                HttpClient.newBuilder().cookieHandler(cookies).build();
+        private final CookieManager cookies;
+        private final HttpClient client;
         private final String address;
-        private String token = "";
+        private String token;
 
         private Visitor(String address) {
+            this(address, new CookieManager(), "");
+        }
+
+        private Visitor(String address, CookieManager cookies, String token) {
             this.address = address;
+            this.cookies = cookies;
+            this.client = HttpClient.newBuilder().cookieHandler(cookies).build();
+            this.token = token;
+        }
+
+        /** The same browser at another server of this machine. */
+        public Visitor movedTo(WebServer server) {
+            return new Visitor("http://127.0.0.1:" + server.port(), cookies, token);
         }
 
         public Visitor signIn(String login, String password) {

@@ -102,13 +102,14 @@ class StaffController {
         return say(request, saving instanceof Saving.Stale ? "stale" : "saved");
     }
 
-    /** A new first password, for whoever forgot the own; the second factor goes too. */
+    /** A new first password, for whoever forgot the own; the second factor and the passkeys go too. */
     @PostMapping("/clinic/staff/{id}/password")
     String reset(@PathVariable String id, HttpServletRequest request) {
         StaffAccount account = own(id);
         String password = firstPassword();
         desk.records().staff().setPassword(id, Objects.requireNonNull(passwords.encode(password)), desk.act());
         desk.records().staff().setTotp(id, Optional.empty(), desk.act());
+        desk.records().passkeys().removeAll(id, desk.act());
         return say(request, "staff.reset", account.login(), password);
     }
 

@@ -21,7 +21,7 @@ import slipway.web.shell.Notices;
 import slipway.web.shell.Pages;
 import slipway.web.shell.QrCode;
 
-/** One's own sign-in: password and second factor. */
+/** One's own sign-in: password, second factor and the list of passkeys. */
 @Controller
 public class AccountController {
     private static final Words WORDS = Words.beside(AccountController.class, Language.EN);
@@ -29,14 +29,22 @@ public class AccountController {
 
     private final Pages pages;
     private final Records records;
+    private final RelyingParties parties;
     private final PasswordPolicy policy;
     private final PasswordEncoder passwords;
     private final Clock clock;
     private final SecureRandom random = new SecureRandom();
 
-    AccountController(Pages pages, Records records, PasswordPolicy policy, PasswordEncoder passwords, Clock clock) {
+    AccountController(
+            Pages pages,
+            Records records,
+            RelyingParties parties,
+            PasswordPolicy policy,
+            PasswordEncoder passwords,
+            Clock clock) {
         this.pages = pages;
         this.records = records;
+        this.parties = parties;
         this.policy = policy;
         this.passwords = passwords;
         this.clock = clock;
@@ -56,6 +64,9 @@ public class AccountController {
         model.addAttribute("t", WORDS);
         model.addAttribute("login", credentials.account().login());
         model.addAttribute("second", second);
+        model.addAttribute("party", parties.find());
+        model.addAttribute(
+                "passkeys", records.passkeys().list(credentials.account().id()));
         model.addAttribute("secret", secret);
         model.addAttribute(
                 "code",
@@ -112,6 +123,11 @@ public class AccountController {
     }
 
     private Credentials credentials() {
+        return own(records);
+    }
+
+    /** What signing in of whoever is signed in needs. */
+    static Credentials own(Records records) {
         StaffAccount account = records.staff().find(Pages.staff().accountId()).orElseThrow();
         return records.staff().credentials(account.login()).orElseThrow();
     }

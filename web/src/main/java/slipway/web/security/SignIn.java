@@ -11,10 +11,14 @@ import slipway.care.record.Act;
 import slipway.care.record.Records;
 import slipway.care.record.Role;
 import slipway.care.record.access.Credentials;
+import slipway.care.record.access.KeptPasskey;
+import slipway.care.record.access.Passkey;
+import slipway.care.record.access.PasskeyUse;
 import slipway.care.record.access.StaffAccount;
 import slipway.web.shell.StaffUser;
+import slipway.web.shell.Tokens;
 
-/** Password and code against the accounts. An answer never tells whether a login exists. */
+/** Password and code, or a passkey, against the accounts. An answer never tells whether a login exists. */
 @Service
 class SignIn {
     private final Records records;
@@ -39,6 +43,9 @@ class SignIn {
 
         /** Wrong login, password or code: which of them is not said. */
         record Wrong() implements Outcome {}
+
+        /** A passkey told a lower count of signatures than before. */
+        record CountBack() implements Outcome {}
 
         /** Too many attempts; not even looked at. */
         record Wait(Instant until) implements Outcome {}
@@ -82,6 +89,34 @@ class SignIn {
                 && credentials.account().active()
                 && records.staff().useTotpStep(credentials.account().id(), step.getAsLong());
         return right ? in(credentials.account(), now) : failed(credentials.account(), now);
+    }
+
+    /** A passkey whose owner has shown who they are: both factors at once. It waits as a password does. */
+    Outcome passkey(RelyingParty party, String challenge, String given) {
+        Instant now = clock.instant();
+        Optional<PasskeyCheck.Answer> answer = PasskeyCheck.read(given);
+        Optional<KeptPasskey> kept = answer.flatMap(read -> records.passkeys().find(read.credentialId()));
+        if (kept.isEmpty()) {
+            return new Outcome.Wrong();
+        }
+        Passkey passkey = kept.get().passkey();
+        StaffAccount owner = records.staff().find(passkey.staffId()).orElseThrow();
+        Attempt attempt = count(records.staff().credentials(owner.login()).orElseThrow(), now);
+        if (attempt.pause().isPresent()) {
+            return new Outcome.Wait(attempt.pause().get());
+        }
+        StaffAccount account = attempt.before().account();
+        PasskeyCheck.Verdict verdict = PasskeyCheck.verdict(party, challenge, kept.get(), answer.orElseThrow());
+        if (verdict instanceof PasskeyCheck.Verdict.CountBack) {
+            records.passkeys().countWentBack(passkey, act(account, now));
+            return new Outcome.CountBack();
+        }
+        boolean right = account.active()
+                && verdict instanceof PasskeyCheck.Verdict.Right told
+                && records.passkeys()
+                        .use(new PasskeyUse(
+                                passkey.id(), told.signatureCount(), told.backedUp(), Tokens.digest(challenge), now));
+        return right ? in(account, now) : failed(account, now);
     }
 
     /** An attempt that was counted, with what was known before; or until when none is taken. */

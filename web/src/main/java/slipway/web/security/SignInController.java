@@ -2,47 +2,39 @@ package slipway.web.security;
 
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import jakarta.servlet.http.HttpSession;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
-import org.springframework.security.core.GrantedAuthority;
-import org.springframework.security.core.authority.SimpleGrantedAuthority;
-import org.springframework.security.core.context.SecurityContext;
-import org.springframework.security.core.context.SecurityContextHolder;
-import org.springframework.security.web.context.SecurityContextRepository;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import slipway.care.record.Act;
+import slipway.care.record.NotThere;
 import slipway.care.record.Records;
-import slipway.care.record.Role;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
 import slipway.web.WebOptions;
 import slipway.web.shell.Pages;
-import slipway.web.shell.StaffUser;
+import tools.jackson.databind.node.ObjectNode;
 
 /** Signing in and out. */
 @Controller
 class SignInController {
     private static final Words WORDS = Words.beside(SignInController.class, Language.EN);
     private static final String PENDING_SINCE = "pendingSince";
-    private static final String IDLE_MINUTES = "15";
     private static final Duration PENDING_FOR = Duration.ofMinutes(5);
 
     private final Pages pages;
     private final SignIn signIn;
     private final Records records;
-    private final SecurityContextRepository contexts;
+    private final Entrance entrance;
+    private final RelyingParties parties;
     private final WebOptions options;
     private final Clock clock;
 
@@ -50,20 +42,22 @@ class SignInController {
             Pages pages,
             SignIn signIn,
             Records records,
-            SecurityContextRepository contexts,
+            Entrance entrance,
+            RelyingParties parties,
             WebOptions options,
             Clock clock) {
         this.pages = pages;
         this.signIn = signIn;
         this.records = records;
-        this.contexts = contexts;
+        this.entrance = entrance;
+        this.parties = parties;
         this.options = options;
         this.clock = clock;
     }
 
     @GetMapping("/")
     String start() {
-        return Pages.findStaff().isPresent() ? "redirect:" + home(Pages.staff()) : "redirect:/sign-in";
+        return Pages.findStaff().isPresent() ? "redirect:" + Entrance.home(Pages.staff()) : "redirect:/sign-in";
     }
 
     @GetMapping("/sign-in")
@@ -84,10 +78,10 @@ class SignInController {
         String name = login.strip().toLowerCase(Locale.ROOT);
         SignIn.Outcome outcome = signIn.password(name, password);
         if (outcome instanceof SignIn.Outcome.In in) {
-            return enter(in.user(), request, response);
+            return entrance.enter(in.user(), request, response);
         }
         if (outcome instanceof SignIn.Outcome.CodeNeeded needed) {
-            keep(needed.login(), List.of(new SimpleGrantedAuthority(Authorities.PENDING)), request, response);
+            entrance.letWait(needed.login(), request, response);
             request.getSession().setAttribute(PENDING_SINCE, clock.instant());
             return "redirect:/sign-in/code";
         }
@@ -103,14 +97,42 @@ class SignInController {
     String takeCode(@RequestParam String code, HttpServletRequest request, HttpServletResponse response, Model model) {
         if (!(request.getSession().getAttribute(PENDING_SINCE) instanceof Instant since)
                 || clock.instant().isAfter(since.plus(PENDING_FOR))) {
-            leave(request, response);
+            Entrance.leave(request, response);
             return "redirect:/sign-in?ended";
         }
         String login = request.getUserPrincipal().getName();
         SignIn.Outcome outcome = signIn.code(login, code);
         return outcome instanceof SignIn.Outcome.In in
-                ? enter(in.user(), request, response)
+                ? entrance.enter(in.user(), request, response)
                 : showCode(request, model, Optional.of(refusal(outcome, "code.wrong")));
+    }
+
+    /** What the browser is to ask the device for. */
+    @PostMapping("/sign-in/passkey/options")
+    ResponseEntity<ObjectNode> askPasskey(HttpServletRequest request) {
+        RelyingParty party = party();
+        String challenge = PasskeyChallenge.give(request, PasskeyChallenge.ENTER, clock.instant());
+        return ResponseEntity.ok().contentType(MediaType.APPLICATION_JSON).body(PasskeyOptions.enter(party, challenge));
+    }
+
+    @PostMapping("/sign-in/passkey")
+    String takePasskey(
+            @RequestParam String answer, HttpServletRequest request, HttpServletResponse response, Model model) {
+        RelyingParty party = party();
+        Optional<String> challenge = PasskeyChallenge.take(request, PasskeyChallenge.ENTER, clock.instant());
+        if (challenge.isEmpty()) {
+            return show(request, model, "", Optional.of(WORDS.get("passkey.late")));
+        }
+        SignIn.Outcome outcome = signIn.passkey(party, challenge.get(), answer);
+        if (outcome instanceof SignIn.Outcome.In in) {
+            return entrance.enter(in.user(), request, response);
+        }
+        String wrong = outcome instanceof SignIn.Outcome.CountBack ? "passkey.count" : "passkey.wrong";
+        return show(request, model, "", Optional.of(refusal(outcome, wrong)));
+    }
+
+    private RelyingParty party() {
+        return parties.find().orElseThrow(() -> new NotThere("use of passkeys at this address", ""));
     }
 
     private String refusal(SignIn.Outcome outcome, String wrong) {
@@ -131,49 +153,8 @@ class SignInController {
                                                 .orElseThrow(),
                                         user.clinicId(),
                                         clock.instant())));
-        leave(request, response);
+        Entrance.leave(request, response);
         return "redirect:/sign-in?out";
-    }
-
-    private String enter(StaffUser user, HttpServletRequest request, HttpServletResponse response) {
-        List<GrantedAuthority> granted = new ArrayList<>();
-        granted.add(new SimpleGrantedAuthority(Authorities.STAFF));
-        user.roles().forEach(role -> granted.add(new SimpleGrantedAuthority(role.name())));
-        keep(user, granted, request, response);
-        String minutes = records.clinics()
-                .setting(user.clinicId(), "idleMinutes", IDLE_MINUTES)
-                .value();
-        request.getSession().setMaxInactiveInterval((int)
-                Duration.ofMinutes(Integer.parseInt(minutes)).toSeconds());
-        return "redirect:" + home(user);
-    }
-
-    private void keep(
-            Object principal,
-            List<? extends GrantedAuthority> granted,
-            HttpServletRequest request,
-            HttpServletResponse response) {
-        // A new id: whoever knew the old one must not be signed in by this.
-        request.getSession();
-        request.changeSessionId();
-        SecurityContext context = SecurityContextHolder.createEmptyContext();
-        context.setAuthentication(UsernamePasswordAuthenticationToken.authenticated(principal, null, granted));
-        SecurityContextHolder.setContext(context);
-        contexts.saveContext(context, request, response);
-    }
-
-    private static void leave(HttpServletRequest request, HttpServletResponse response) {
-        SecurityContextHolder.clearContext();
-        @Nullable HttpSession session = request.getSession(false);
-        if (session != null) {
-            session.invalidate();
-        }
-        // Whatever the browser kept of these pages goes with the session.
-        response.setHeader("Clear-Site-Data", "\"cache\"");
-    }
-
-    private static String home(StaffUser user) {
-        return user.roles().stream().allMatch(role -> role == Role.AUDITOR) ? "/clinic" : "/today";
     }
 
     private String waiting(Instant until) {
@@ -189,6 +170,7 @@ class SignInController {
         model.addAttribute("ended", request.getParameterMap().containsKey("ended"));
         model.addAttribute("out", request.getParameterMap().containsKey("out"));
         model.addAttribute("demo", options.demo());
+        model.addAttribute("party", parties.find());
         return "security/sign-in";
     }
 
