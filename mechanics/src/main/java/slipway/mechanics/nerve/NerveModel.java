@@ -18,4 +18,13 @@ public interface NerveModel {
     default List<PostureResponse> respondAlong(List<Posture> motion) {
         return motion.stream().map(this::respond).toList();
     }
+
+    /**
+     * The same model for somebody who asks for many postures that lie near one another, and asks alone: it starts from what it
+     * was asked last, which is cheaper. Answers differ from those of the model by what a solution is accurate to, far less
+     * than any result shows, and so depend on the order of the questions by that much.
+     */
+    default NerveModel walk() {
+        return this;
+    }
 }

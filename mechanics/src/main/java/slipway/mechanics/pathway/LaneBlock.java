@@ -16,14 +16,10 @@ final class LaneBlock {
     private final double[][][] perRad;
 
     private final double[][] bedElongation;
-    private final double[][] slideM;
-    /** The solution before the last one. */
-    private final double[][] slideBeforeM;
-
     private final double[][] strain;
 
-    /** How many postures were solved one after the other since the last reset. */
-    private int solved;
+    /** What was solved last. */
+    private Stance stance;
 
     LaneBlock(Geometry geometry, PathwayMesh mesh, List<ParameterVector> lanes, double bodyScale) {
         this.mesh = mesh;
@@ -32,8 +28,7 @@ final class LaneBlock {
         perRad = perRad(geometry, bodyScale);
         int nodes = mesh.tree().nodes();
         bedElongation = new double[nodes][lanes.size()];
-        slideM = new double[nodes][lanes.size()];
-        slideBeforeM = new double[nodes][lanes.size()];
+        stance = new Stance(nodes, lanes.size());
         strain = new double[nodes][lanes.size()];
     }
 
@@ -41,38 +36,23 @@ final class LaneBlock {
         return lanes.size();
     }
 
-    /** Forgets the last solution, so that the next one does not depend on what was asked before. */
-    void reset() {
-        for (double[] row : slideM) {
-            Arrays.fill(row, 0);
-        }
-        solved = 0;
+    /** A place to stand for somebody who goes through postures one by one. */
+    Stance newStance() {
+        return new Stance(mesh.tree().nodes(), lanes.size());
     }
 
-    /** Solves one posture, starting from where the last two solutions point to, or from the last one. */
-    void solve(Posture posture) {
+    /** Solves one posture from where the stance is; what is read afterwards is that of this posture. */
+    void solve(Posture posture, Stance from) {
+        stance = from;
         bedElongation(posture);
-        boolean goesOn = solved >= 2;
-        for (int i = 0; i < slideM.length; i++) {
-            ahead(slideM[i], slideBeforeM[i], goesOn);
-        }
-        solved++;
+        stance.guess(posture, mesh.arms());
         try {
-            solver.solve(bedElongation, slideM);
+            solver.solve(bedElongation, stance.slideM());
         } catch (NonConvergenceException e) {
-            reset();
+            stance.reset();
             throw e.in("posture \"" + posture + "\"");
         }
-        solver.strains(bedElongation, slideM, strain);
-    }
-
-    /** Keeps the last solution; a motion in even steps mostly goes on as far as it went before, which saves Newton steps. */
-    private static void ahead(double[] slide, double[] before, boolean goesOn) {
-        for (int l = 0; l < slide.length; l++) {
-            double now = slide[l];
-            slide[l] = goesOn ? now + (now - before[l]) : now;
-            before[l] = now;
-        }
+        solver.strains(bedElongation, stance.slideM(), strain);
     }
 
     /** Elongation of the bed along each edge in a posture, {@code [node][lane]}; the array is reused. */
@@ -116,7 +96,7 @@ final class LaneBlock {
     }
 
     double[][] slideM() {
-        return slideM;
+        return stance.slideM();
     }
 
     double[][] strain() {

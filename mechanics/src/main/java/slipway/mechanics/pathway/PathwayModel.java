@@ -3,6 +3,7 @@ package slipway.mechanics.pathway;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import slipway.mechanics.body.Limb;
 import slipway.mechanics.body.Person;
@@ -32,6 +33,7 @@ public final class PathwayModel implements NerveModel {
     private final Geometry geometry;
     private final DrawSet draws;
     private final List<LaneBlock> blocks;
+    private final List<Stance> stances;
     private final int blockSize;
     private final SiteReader siteReader;
 
@@ -74,6 +76,7 @@ public final class PathwayModel implements NerveModel {
             int to = Math.min(draws.size(), from + blockSize);
             blocks.add(new LaneBlock(geometry, mesh, draws.vectors().subList(from, to), bodyScale));
         }
+        stances = blocks.stream().map(LaneBlock::newStance).toList();
         siteReader = new SiteReader(geometry, mesh, draws, sites);
     }
 
@@ -93,18 +96,55 @@ public final class PathwayModel implements NerveModel {
     }
 
     @Override
-    public synchronized List<PostureResponse> respondAlong(List<Posture> motion) {
+    public List<PostureResponse> respondAlong(List<Posture> motion) {
+        return respondAlong(motion, this::fresh);
+    }
+
+    @Override
+    public NerveModel walk() {
+        return new Walk();
+    }
+
+    private synchronized List<PostureResponse> respondAlong(List<Posture> motion, IntFunction<Stance> stances) {
         List<SiteValues> values =
                 motion.stream().map(p -> siteReader.newValues()).toList();
         IntStream.range(0, blocks.size()).parallel().forEach(b -> {
             LaneBlock block = blocks.get(b);
-            block.reset();
+            Stance stance = stances.apply(b);
             for (int i = 0; i < motion.size(); i++) {
-                block.solve(motion.get(i));
+                block.solve(motion.get(i), stance);
                 siteReader.read(block, b * blockSize, values.get(i));
             }
         });
         return List.copyOf(values);
+    }
+
+    /** The stance of a block for who asks once, in the reference posture. */
+    private Stance fresh(int block) {
+        Stance stance = stances.get(block);
+        stance.reset();
+        return stance;
+    }
+
+    /** Stands where its last question ended. */
+    private final class Walk implements NerveModel {
+        private final List<Stance> own =
+                blocks.stream().map(LaneBlock::newStance).toList();
+
+        @Override
+        public int draws() {
+            return PathwayModel.this.draws();
+        }
+
+        @Override
+        public PostureResponse respond(Posture posture) {
+            return respondAlong(List.of(posture)).get(0);
+        }
+
+        @Override
+        public List<PostureResponse> respondAlong(List<Posture> motion) {
+            return PathwayModel.this.respondAlong(motion, own::get);
+        }
     }
 
     /** What {@link #respond} and {@link #profile} say about one posture. */
@@ -116,8 +156,7 @@ public final class PathwayModel implements NerveModel {
         var profile = new TractProfile.Collector(mesh.path(tract, Limb.OWN), draws.size());
         IntStream.range(0, blocks.size()).parallel().forEach(b -> {
             LaneBlock block = blocks.get(b);
-            block.reset();
-            block.solve(posture);
+            block.solve(posture, fresh(b));
             siteReader.read(block, b * blockSize, values);
             profile.add(block, b * blockSize);
         });
@@ -130,8 +169,7 @@ public final class PathwayModel implements NerveModel {
         // Every block has its own columns, so they may be filled at the same time.
         IntStream.range(0, blocks.size()).parallel().forEach(b -> {
             LaneBlock block = blocks.get(b);
-            block.reset();
-            block.solve(posture);
+            block.solve(posture, fresh(b));
             profile.add(block, b * blockSize);
         });
         return profile.finish();
@@ -155,8 +193,7 @@ public final class PathwayModel implements NerveModel {
         double[] values = new double[draws.size()];
         for (int b = 0; b < blocks.size(); b++) {
             LaneBlock block = blocks.get(b);
-            block.reset();
-            block.solve(posture);
+            block.solve(posture, fresh(b));
             for (int l = 0; l < block.lanes(); l++) {
                 values[b * blockSize + l] = value.of(block, l);
             }

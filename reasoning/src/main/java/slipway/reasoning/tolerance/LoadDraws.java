@@ -18,6 +18,7 @@ import slipway.mechanics.nerve.Site;
  */
 public final class LoadDraws {
     private final NerveModel model;
+    private final NerveModel walk;
     private final Draws draws;
     private final Posture rest;
     private final Map<Posture, PostureResponse> responses = new HashMap<>();
@@ -28,6 +29,7 @@ public final class LoadDraws {
 
     LoadDraws(NerveModel model, Draws draws, Posture rest) {
         this.model = model;
+        this.walk = model.walk();
         this.draws = draws;
         this.rest = rest;
         this.weights = new double[draws.size()];
@@ -149,14 +151,14 @@ public final class LoadDraws {
                 .filter(posture -> !responses.containsKey(posture))
                 .distinct()
                 .toList();
-        List<PostureResponse> answers = model.respondAlong(missing);
+        List<PostureResponse> answers = walk.respondAlong(missing);
         for (int i = 0; i < missing.size(); i++) {
             responses.put(missing.get(i), answers.get(i));
         }
     }
 
     private PostureResponse response(Posture posture) {
-        return responses.computeIfAbsent(posture, model::respond);
+        return responses.computeIfAbsent(posture, walk::respond);
     }
 
     /** The load before rest is taken off, for any spread. */
