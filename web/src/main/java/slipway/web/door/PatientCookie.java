@@ -21,12 +21,11 @@ import slipway.web.WebOptions;
 /**
  * The cookie of the patient's pages: who opened which link, signed with HMAC-SHA-256 (RFC 2104). It has no idle end, so
  * that nobody loses a form by resting; revoking the link ends it at once because the link is looked up at each request.
- * It is sent below {@code /home} only, and a session of staff in the same browser has nothing to do with it.
+ * It is sent below the path of its {@link Place} only, and a session of staff in the same browser has nothing to do with
+ * it.
  */
 @Component
 public class PatientCookie {
-    static final String NAME = "slipway-home";
-    private static final String PATH = "/home";
     private static final String KEY = "patient-cookie";
     private static final String FORM = "1";
 
@@ -41,21 +40,25 @@ public class PatientCookie {
     }
 
     /** The cookie of whoever has opened a link, until that link ends. */
-    public ResponseCookie of(PatientUser user, Instant linkExpires, HttpServletRequest request) {
+    public ResponseCookie of(PatientUser user, Instant linkExpires, Place place, HttpServletRequest request) {
         String said = String.join(".", FORM, user.linkId(), user.clinicId());
         Duration left = Duration.between(clock.instant(), linkExpires);
-        return cookie(said + "." + signature("cookie", said), left.isNegative() ? Duration.ZERO : left, request);
+        return cookie(
+                said + "." + signature("cookie" + place.mark(), said),
+                left.isNegative() ? Duration.ZERO : left,
+                place,
+                request);
     }
 
     /** Takes the cookie away. */
-    public ResponseCookie none(HttpServletRequest request) {
-        return cookie("", Duration.ZERO, request);
+    public ResponseCookie none(Place place, HttpServletRequest request) {
+        return cookie("", Duration.ZERO, place, request);
     }
 
-    private ResponseCookie cookie(String value, Duration age, HttpServletRequest request) {
+    private ResponseCookie cookie(String value, Duration age, Place place, HttpServletRequest request) {
         // Lax: a tap on a link in a message opens the pages; a form of another site is still sent without it.
-        return ResponseCookie.from(NAME, value)
-                .path(PATH)
+        return ResponseCookie.from(place.cookie(), value)
+                .path(place.path())
                 .httpOnly(true)
                 .secure(options.reachedOverTls() || request.isSecure())
                 .sameSite("Lax")
@@ -65,13 +68,15 @@ public class PatientCookie {
 
     /** Who sent a request; empty without a cookie that this program signed. */
     public Optional<PatientUser> read(HttpServletRequest request) {
+        Place place = Place.of(request);
         return value(request).flatMap(value -> {
             String[] parts = value.split("\\.", -1);
             if (parts.length != 4
                     || !parts[0].equals(FORM)
                     || !PatientUser.isId(parts[1])
                     || !PatientUser.isId(parts[2])
-                    || !same(parts[3], signature("cookie", value.substring(0, value.lastIndexOf('.'))))) {
+                    || !same(
+                            parts[3], signature("cookie" + place.mark(), value.substring(0, value.lastIndexOf('.'))))) {
                 return Optional.empty();
             }
             return Optional.of(new PatientUser(parts[1], parts[2]));
@@ -80,7 +85,9 @@ public class PatientCookie {
 
     /** What a form must bring along with the cookie; the same as long as the cookie is, so that no form grows old. */
     public Optional<String> formProof(HttpServletRequest request) {
-        return read(request).flatMap(user -> value(request)).map(value -> signature("form", value));
+        return read(request)
+                .flatMap(user -> value(request))
+                .map(value -> signature("form" + Place.of(request).mark(), value));
     }
 
     /** A name for whom the pages are about that tells nothing and stays the same from code to code. */
@@ -89,9 +96,10 @@ public class PatientCookie {
     }
 
     private static Optional<String> value(HttpServletRequest request) {
+        String name = Place.of(request).cookie();
         return Stream.ofNullable(request.getCookies())
                 .flatMap(Stream::of)
-                .filter(cookie -> cookie.getName().equals(NAME))
+                .filter(cookie -> cookie.getName().equals(name))
                 .map(Cookie::getValue)
                 .filter(value -> value.length() <= 300)
                 .findFirst();

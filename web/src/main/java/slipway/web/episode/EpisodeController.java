@@ -25,6 +25,7 @@ import slipway.web.form.FormView;
 import slipway.web.shell.Area;
 import slipway.web.shell.Notices;
 import slipway.web.shell.Pages;
+import slipway.web.told.Taking;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -82,6 +83,7 @@ class EpisodeController {
             @PathVariable String section,
             @RequestParam long version,
             @RequestParam(defaultValue = "") String then,
+            @RequestParam(defaultValue = "") String take,
             HttpServletRequest request,
             HttpServletResponse response,
             Model model) {
@@ -89,6 +91,7 @@ class EpisodeController {
         StepPage page = page(Step.editing(edited).key());
         Chart chart = desk.open(id);
         ObjectNode sent = page.adjust(chart, FormReader.read(request.getParameterMap(), edited.keys()));
+        List<String> taken = take.isEmpty() ? List.of() : Taking.into(sent, edited, take, chart);
         List<Mistake> mistakes = mistakes(page, chart, edited, sent);
         if (!mistakes.isEmpty()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
@@ -100,9 +103,13 @@ class EpisodeController {
             return stale(page, chart, stale.current(), sent, request, model);
         }
         page.saved(chart);
-        Notices.put(request, heads.of(chart).text("saved"));
+        if (!taken.isEmpty()) {
+            Taking.note(chart, edited, taken);
+        }
+        Notices.put(request, heads.of(chart).text(taken.isEmpty() ? "saved" : "taken"));
         Step next = then.equals("next") ? page.step().next() : page.step();
-        return "redirect:/episodes/" + id + "/" + next.key();
+        String field = taken.size() == 1 ? "#" + taken.get(0) : "";
+        return "redirect:/episodes/" + id + "/" + next.key() + field;
     }
 
     private static List<Mistake> mistakes(StepPage page, Chart chart, Section edited, ObjectNode sent) {

@@ -22,6 +22,7 @@ import slipway.care.record.person.Person;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
 import slipway.mechanics.body.Side;
+import slipway.web.told.Telling;
 
 /** Makes the head of an episode's pages from its chart. */
 @Component
@@ -106,6 +107,10 @@ public class Heads {
         Optional<Section> section = step.section();
         if (step == Step.PLAN) {
             return plan.isEmpty() ? "open" : plan.get().state() == PlanState.PROPOSED ? "ask" : "done";
+        }
+        if (step == Step.SCREEN
+                && Telling.of(chart).filter(told -> !told.openSigns().isEmpty()).isPresent()) {
+            return "ask";
         }
         if (section.isPresent() && step != Step.WRITE) {
             return chart.section(section.get()).isEmpty() ? "open" : "done";

@@ -2,6 +2,7 @@ package slipway.web.episode;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -10,13 +11,20 @@ import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.draft.Draft;
+import slipway.documents.words.Words;
+import slipway.exercises.exercise.Language;
 import slipway.web.form.FormView;
+import slipway.web.form.Told;
 import slipway.web.shell.Area;
 import slipway.web.shell.Pages;
+import slipway.web.shell.Times;
+import slipway.web.told.Telling;
 
 /** Shows a step with a form as it stands, whoever asks for it. */
 @Component
 public class StepViews {
+    private static final Words TOLD = Words.beside(StepViews.class, Language.EN);
+
     private final Heads heads;
     private final Pages pages;
     private final Map<Step, StepPage> steps = new EnumMap<>(Step.class);
@@ -44,10 +52,21 @@ public class StepViews {
         model.addAttribute("page", pages.page(request, Area.PEOPLE, head.label(step) + " · " + head.name()));
         model.addAttribute("head", head);
         model.addAttribute("t", page.words());
-        model.addAttribute("form", form);
+        Optional<Telling> telling = Telling.of(chart);
+        FormView shown = form.with(told(telling));
+        model.addAttribute("telling", telling);
+        model.addAttribute("form", shown);
         model.addAttribute("version", version);
-        page.fill(chart, form, model);
+        page.fill(chart, shown, model);
         return "episode/" + step.key();
+    }
+
+    private static Map<String, Told> told(Optional<Telling> telling) {
+        var told = new HashMap<String, Told>();
+        telling.ifPresent(each -> each.said()
+                .forEach((path, said) -> told.put(
+                        path, new Told(TOLD.get("told.by", Times.minute(each.toldAt())), said.words(), said.value()))));
+        return told;
     }
 
     private static Optional<Draft> draft(Model model) {

@@ -1,6 +1,7 @@
 package slipway.web.form;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import slipway.exercises.yaml.Mistake;
@@ -13,10 +14,40 @@ import tools.jackson.databind.node.ObjectNode;
  *
  * @param content part of a case, by paths
  * @param mistakes with paths as {@link Mistake#path()} writes them
+ * @param told what the person told about a field before the visit, by path
  */
-public record FormView(ObjectNode content, List<Mistake> mistakes) {
+public record FormView(ObjectNode content, List<Mistake> mistakes, Map<String, Told> told) {
     public FormView {
         mistakes = List.copyOf(mistakes);
+        told = Map.copyOf(told);
+    }
+
+    /** A form about which nothing was told. */
+    public FormView(ObjectNode content, List<Mistake> mistakes) {
+        this(content, mistakes, Map.of());
+    }
+
+    /** The same with what was told. */
+    public FormView with(Map<String, Told> words) {
+        return new FormView(content, mistakes, words);
+    }
+
+    /** What was told about a field; empty if nothing. */
+    public Optional<Told> told(String path) {
+        return Optional.ofNullable(told.get(path));
+    }
+
+    /** Whether a field holds what was told. */
+    public boolean holdsTold(String path) {
+        return told(path)
+                .filter(each -> each.value().toString().equals(at(path).toString()))
+                .isPresent();
+    }
+
+    /** Whether a field holds anything. */
+    public boolean isFilled(String path) {
+        JsonNode found = at(path);
+        return !found.isMissingNode() && !found.isNull();
     }
 
     /** What a field holds, as text; blank if nothing. */

@@ -28,7 +28,8 @@ public class Closed {
      */
     public record Advice(boolean now, String advice) {}
 
-    Advice advice(Clinic clinic, Language language) {
+    /** What to say of a clinic. */
+    public Advice advice(Clinic clinic, Language language) {
         String own = records.clinics()
                 .setting(clinic.id(), "closedAdvice", "")
                 .value()

@@ -13,6 +13,8 @@ import org.springframework.web.bind.annotation.RequestParam;
 import slipway.care.record.access.AccessLink;
 import slipway.web.door.CodeRates;
 import slipway.web.door.PatientCookie;
+import slipway.web.door.PatientLanguage;
+import slipway.web.door.Place;
 
 /** Opening a code and closing the pages again. */
 @Controller
@@ -39,7 +41,7 @@ class DoorController {
     private String closed(String why, HttpServletRequest request, Model model) {
         model.addAttribute("clinics", door.clinics());
         model.addAttribute("why", why);
-        return views.show("patient/closed", PatientViews.ofStranger(request), request, model);
+        return views.show("patient/closed", PatientLanguage.ofStranger(request), request, model);
     }
 
     /** Asks before it lets in, so that a preview of a message does not use the code. */
@@ -56,10 +58,11 @@ class DoorController {
     private String open(AccessLink link, String token, boolean wrong, HttpServletRequest request, Model model) {
         model.addAttribute("token", token);
         // Only a language that was asked for is kept: otherwise that of the person's record holds.
-        model.addAttribute("asked", PatientViews.chosen(request).isPresent());
+        model.addAttribute("asked", PatientLanguage.chosen(request).isPresent());
+        model.addAttribute("before", PatientDoor.place(link) == Place.BEFORE);
         model.addAttribute("year", link.birthYearAsked());
         model.addAttribute("wrong", wrong);
-        return views.show("patient/open", PatientViews.ofStranger(request), request, model);
+        return views.show("patient/open", PatientLanguage.ofStranger(request), request, model);
     }
 
     @PostMapping("/p/{token}")
@@ -75,6 +78,7 @@ class DoorController {
         if (link.isEmpty()) {
             return shut(token, request, model);
         }
+        Place place = PatientDoor.place(link.get());
         PatientDoor.Entry entry = door.enter(link.get(), year);
         if (entry instanceof PatientDoor.Entry.WrongYear) {
             return door.usable(token).isEmpty()
@@ -86,14 +90,16 @@ class DoorController {
         }
         response.addHeader(
                 HttpHeaders.SET_COOKIE,
-                cookie.of(in.user(), link.get().expiresAt(), request).toString());
-        PatientViews.keep(request).ifPresent(kept -> response.addHeader(HttpHeaders.SET_COOKIE, kept.toString()));
-        return "redirect:/home";
+                cookie.of(in.user(), link.get().expiresAt(), place, request).toString());
+        PatientLanguage.keep(request, place)
+                .ifPresent(kept -> response.addHeader(HttpHeaders.SET_COOKIE, kept.toString()));
+        return "redirect:" + place.path();
     }
 
     @PostMapping("/home/leave")
     String leave(HttpServletRequest request, HttpServletResponse response) {
-        response.addHeader(HttpHeaders.SET_COOKIE, cookie.none(request).toString());
+        response.addHeader(
+                HttpHeaders.SET_COOKIE, cookie.none(Place.HOME, request).toString());
         response.setHeader("Clear-Site-Data", "\"cache\"");
         return CLOSED;
     }

@@ -17,6 +17,8 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import slipway.documents.words.Words;
 import slipway.web.door.CodeRates;
+import slipway.web.door.PatientLanguage;
+import slipway.web.door.Place;
 import slipway.web.patient.PatientDoor.Opened;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -43,7 +45,8 @@ class HomeController {
         if (opened.isEmpty()) {
             return CLOSED;
         }
-        PatientViews.keep(request).ifPresent(kept -> response.addHeader(HttpHeaders.SET_COOKIE, kept.toString()));
+        PatientLanguage.keep(request, Place.HOME)
+                .ifPresent(kept -> response.addHeader(HttpHeaders.SET_COOKIE, kept.toString()));
         return view.home(opened.get(), new Report(Map.of()), List.of(), request, model);
     }
 

@@ -25,6 +25,7 @@ import slipway.reasoning.response.propose.Followed;
 import slipway.reasoning.response.rules.Rule;
 import slipway.reasoning.response.rules.RuleBook;
 import slipway.web.door.PatientCookie;
+import slipway.web.door.PatientLanguage;
 import slipway.web.episode.home.HomeCourse;
 import slipway.web.patient.PatientDoor.Opened;
 
@@ -59,7 +60,7 @@ public class HomeView {
     public record Choice(String id, String name, int planned, Optional<HomeDose> less, boolean stopped) {}
 
     static Language language(HttpServletRequest request, Opened opened) {
-        return PatientViews.chosen(request)
+        return PatientLanguage.chosen(request)
                 .orElse(opened.chart().person().details().language());
     }
 

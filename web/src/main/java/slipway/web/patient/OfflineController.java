@@ -15,6 +15,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
+import slipway.web.door.PatientLanguage;
 import slipway.web.shell.Page;
 import slipway.web.shell.Pages;
 import tools.jackson.databind.json.JsonMapper;
@@ -46,7 +47,7 @@ class OfflineController {
 
     @GetMapping("/home/manifest.webmanifest")
     ResponseEntity<String> manifest(HttpServletRequest request) {
-        Language language = PatientViews.ofStranger(request);
+        Language language = PatientLanguage.ofStranger(request);
         Words words = PatientViews.words(language);
         Page page = pages.pageApart(request, "");
         Map<String, Object> manifest = Map.of(

@@ -18,12 +18,14 @@ import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.EpisodeState;
 import slipway.care.record.person.Age;
 import slipway.web.door.PatientUser;
+import slipway.web.door.Place;
 import slipway.web.episode.Cases;
 import slipway.web.episode.home.HomeCourse;
+import slipway.web.told.FirstVisit;
 
 /**
- * Lets a person in by a code, and asks at every page whether the code still holds. A code belongs to one episode. It
- * opens what the therapist released last, never an older plan; with a closed episode it opens nothing.
+ * Lets a person in by a code, and asks at every page whether the code still holds. A code belongs to one episode and one
+ * place: the questions before the first visit, or home. There it opens what the therapist released last, never an older plan; with a closed episode it opens nothing.
  */
 @Component
 class PatientDoor {
@@ -52,7 +54,7 @@ class PatientDoor {
         }
     }
 
-    /** The link of a code that opens the guide now; an unknown, expired and revoked one are the same to the asker. */
+    /** The link of a code that opens something now; an unknown, expired and revoked one are the same to the asker. */
     Optional<AccessLink> usable(String token) {
         return token.length() > LONGEST_TOKEN
                 ? Optional.empty()
@@ -60,7 +62,12 @@ class PatientDoor {
     }
 
     private boolean isUsable(AccessLink link) {
-        return link.purpose() == LinkPurpose.GUIDE && link.isUsableAt(clock.instant());
+        return link.isUsableAt(clock.instant());
+    }
+
+    /** What a link opens. */
+    static Place place(AccessLink link) {
+        return link.purpose() == LinkPurpose.INTAKE ? Place.BEFORE : Place.HOME;
     }
 
     /** The link of a code that is shut because of wrong years of birth, and until when. */
@@ -69,8 +76,7 @@ class PatientDoor {
                 ? Optional.empty()
                 : records.links()
                         .find(Cases.digest(token))
-                        .filter(link -> link.purpose() == LinkPurpose.GUIDE
-                                && link.revokedAt().isEmpty())
+                        .filter(link -> link.revokedAt().isEmpty())
                         .flatMap(AccessLink::lockedUntil)
                         .filter(clock.instant()::isBefore);
     }
@@ -112,7 +118,8 @@ class PatientDoor {
         return records.charts()
                 .open(link.episodeId(), act)
                 .chartIfOpen()
-                .filter(chart -> chart.episode().state() != EpisodeState.CLOSED);
+                .filter(chart -> chart.episode().state() != EpisodeState.CLOSED)
+                .filter(chart -> place(link) == Place.HOME || FirstVisit.isAhead(chart));
     }
 
     /** What whoever asks has open, if the code still holds; looked up anew at each request. */
@@ -124,7 +131,7 @@ class PatientDoor {
         var act = new Act(user.linkId(), Role.PATIENT, user.clinicId(), clock.instant());
         return records.links()
                 .findById(user.linkId())
-                .filter(this::isUsable)
+                .filter(link -> place(link) == Place.HOME && isUsable(link))
                 .flatMap(link -> chart(link, act)
                         .flatMap(
                                 chart -> course.home(chart).map(home -> new Opened(link, chart, home, clinic(chart)))));

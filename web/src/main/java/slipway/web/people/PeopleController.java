@@ -124,7 +124,11 @@ class PeopleController {
     }
 
     @PostMapping("/people/{id}/episodes")
-    String begin(@PathVariable String id, @RequestParam String side, HttpServletRequest request) {
+    String begin(
+            @PathVariable String id,
+            @RequestParam String side,
+            @RequestParam(defaultValue = "") String first,
+            HttpServletRequest request) {
         if (!side.equals("left") && !side.equals("right")) {
             Notices.put(request, WORDS.get("wrong.side"));
             return "redirect:/people/" + id;
@@ -139,7 +143,10 @@ class PeopleController {
                         act.userId(),
                         new EnumMap<Section, ObjectNode>(Section.class),
                         act);
-        chart.visits().start();
+        // With questions by phone first, the visit begins when the person comes.
+        if (!first.equals("phone")) {
+            chart.visits().start();
+        }
         return "redirect:/episodes/" + chart.episode().id() + "/history";
     }
 

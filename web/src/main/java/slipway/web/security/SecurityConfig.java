@@ -47,7 +47,9 @@ class SecurityConfig {
                 paths.matcher("/p/**"),
                 paths.matcher("/stop/**"),
                 paths.matcher("/home"),
-                paths.matcher("/home/**")));
+                paths.matcher("/home/**"),
+                paths.matcher("/before"),
+                paths.matcher("/before/**")));
         table(http);
         http.sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
                 .requestCache(cache -> cache.disable())

@@ -23,6 +23,9 @@ public record Need(String episodeId, String name, int rank, String why, String a
     }
 
     private static Optional<Need> of(TodayRow row, Words words) {
+        if (row.newestPlan().isEmpty() && row.toldAt().isPresent()) {
+            return Optional.of(need(row, 2, "told", "history", words));
+        }
         if (row.newestPlan().isEmpty()) {
             return Optional.of(need(row, 2, "noPlan", "", words));
         }

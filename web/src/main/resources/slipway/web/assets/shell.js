@@ -65,7 +65,8 @@ document.querySelectorAll('[data-rest]').forEach((button) => {
   button.addEventListener('click', () => {
     const group = button.closest('[data-group]');
     group.querySelectorAll('fieldset').forEach((question) => {
-      if (!question.querySelector('input:checked')) {
+      // What the person told by phone is looked at one by one.
+      if (!question.querySelector('input:checked') && question.dataset.told === undefined) {
         question.querySelector(`input[value="${button.dataset.rest}"]`).checked = true;
       }
     });

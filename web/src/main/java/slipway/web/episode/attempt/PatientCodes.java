@@ -3,6 +3,7 @@ package slipway.web.episode.attempt;
 import jakarta.servlet.http.HttpServletRequest;
 import java.security.SecureRandom;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Base64;
 import java.util.OptionalInt;
 import org.springframework.stereotype.Component;
@@ -40,11 +41,25 @@ public class PatientCodes {
                 "/p/", make(episodeId, LinkPurpose.GUIDE, version, GUIDE_VALID, asksBirthYear(episodeId)), request);
     }
 
-    /** A new address for the questions before the first visit. */
-    public String intake(String episodeId, HttpServletRequest request) {
-        return address(
-                "/before/", make(episodeId, LinkPurpose.INTAKE, OptionalInt.empty(), INTAKE_VALID, false), request);
+    /**
+     * A new address for the questions before the first visit.
+     *
+     * @param year whether the year of birth is asked in any case; otherwise as the clinic wants it
+     */
+    public Intake intake(String episodeId, boolean year, HttpServletRequest request) {
+        boolean known = desk.open(episodeId).person().details().age().isPresent();
+        boolean asks = (known && year) || asksBirthYear(episodeId);
+        String token = make(episodeId, LinkPurpose.INTAKE, OptionalInt.empty(), INTAKE_VALID, asks);
+        return new Intake(address("/p/", token, request), desk.clock().instant().plus(INTAKE_VALID), asks);
     }
+
+    /**
+     * A code for the questions before the first visit.
+     *
+     * @param until when it ends
+     * @param year whether it asks for the year of birth
+     */
+    public record Intake(String address, Instant until, boolean year) {}
 
     /** Where the clinic wants it and there is an age to check it by. */
     private boolean asksBirthYear(String episodeId) {

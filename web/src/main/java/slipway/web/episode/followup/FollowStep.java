@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
+import slipway.care.record.access.LinkPurpose;
 import slipway.care.record.chart.Chart;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
@@ -68,7 +69,11 @@ class FollowStep implements StepPage {
                 home.filter(each -> !untaken).map(each -> resting(chart, each)).orElse(List.of()));
         model.addAttribute("answered", answered);
         model.addAttribute("alerts", chart.checkIns().alerts());
-        model.addAttribute("links", desk.records().links().list(chart.episode().id(), desk.act()));
+        model.addAttribute(
+                "links",
+                desk.records().links().list(chart.episode().id(), desk.act()).stream()
+                        .filter(link -> link.purpose() == LinkPurpose.GUIDE)
+                        .toList());
         model.addAttribute("now", desk.clock().instant());
         if (!model.containsAttribute("fresh")) {
             model.addAttribute("fresh", Optional.empty());

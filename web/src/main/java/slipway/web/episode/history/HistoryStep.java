@@ -4,13 +4,16 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
+import slipway.care.record.access.LinkPurpose;
 import slipway.care.record.chart.Chart;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
+import slipway.web.episode.Desk;
 import slipway.web.episode.Step;
 import slipway.web.episode.StepPage;
 import slipway.web.form.FormView;
 import slipway.web.form.Option;
+import slipway.web.told.FirstVisit;
 
 /** The history. */
 @Component
@@ -29,6 +32,12 @@ class HistoryStep implements StepPage {
             "standing",
             "sleep-position",
             "lifting");
+
+    private final Desk desk;
+
+    HistoryStep(Desk desk) {
+        this.desk = desk;
+    }
 
     @Override
     public Step step() {
@@ -51,6 +60,14 @@ class HistoryStep implements StepPage {
                 "yesNo",
                 Stream.of("yes", "no")
                         .map(word -> new Option(word, WORDS.get(word)))
+                        .toList());
+        model.addAttribute("ahead", FirstVisit.isAhead(chart));
+        model.addAttribute("yearKnown", chart.person().details().age().isPresent());
+        model.addAttribute("now", desk.clock().instant());
+        model.addAttribute(
+                "codes",
+                desk.records().links().list(chart.episode().id(), desk.act()).stream()
+                        .filter(link -> link.purpose() == LinkPurpose.INTAKE)
                         .toList());
     }
 }

@@ -18,7 +18,9 @@ import slipway.care.record.assembly.Assembly;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.Decision;
 import slipway.care.record.chart.PlanVersion;
+import slipway.care.record.follow.Alert;
 import slipway.care.record.follow.CheckIn;
+import slipway.care.record.intake.Intake;
 import slipway.care.visit.VisitPlan;
 import slipway.exercises.yaml.Mistake;
 import slipway.exercises.yaml.MistakesException;
@@ -167,7 +169,12 @@ public class HomeCourse {
         return followed(chart, home).state().lock().isPresent()
                 || chart.checkIns().alerts().stream()
                         .anyMatch(alert -> alert.acknowledged().isEmpty()
-                                || alert.raisedAt().isAfter(released));
+                                || alert.raisedAt().isAfter(released) && !isOfIntake(alert));
+    }
+
+    /** Of before the first visit: once it is taken, the plan that the therapist gave afterwards counts. */
+    private static boolean isOfIntake(Alert alert) {
+        return alert.kind().startsWith(Intake.ALERT);
     }
 
     /** Whether nothing may be done now: everything was stopped, or each exercise by itself. */
