@@ -10,6 +10,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import slipway.care.record.Records;
+import slipway.web.door.PatientLanguage;
 import slipway.web.episode.Cases;
 
 /** Ends reminders by e-mail for whoever has the token of one, without signing in; RFC 8058 asks for just that. */
@@ -50,6 +51,6 @@ class StopController {
         }
         model.addAttribute("token", token);
         model.addAttribute("state", known ? state : "stop.old");
-        return views.show("patient/stop", PatientViews.ofStranger(request), request, model);
+        return views.show("patient/stop", PatientLanguage.ofStranger(request), request, model);
     }
 }
