@@ -169,7 +169,7 @@ public class HomeCourse {
         return followed(chart, home).state().lock().isPresent()
                 || chart.checkIns().alerts().stream()
                         .anyMatch(alert -> alert.acknowledged().isEmpty()
-                                || alert.raisedAt().isAfter(released) && !isOfIntake(alert));
+                                || (alert.raisedAt().isAfter(released) && !isOfIntake(alert)));
     }
 
     /** Of before the first visit: once it is taken, the plan that the therapist gave afterwards counts. */
