@@ -2,6 +2,7 @@ package slipway.web.told;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.Verdict;
 import slipway.care.record.content.Section;
@@ -28,7 +29,9 @@ public final class Taking {
                 .toList();
         for (String path : paths) {
             content.withObject("/" + top(path))
-                    .set(path.substring(path.indexOf('.') + 1), said.get(path).value());
+                    .set(
+                            path.substring(path.indexOf('.') + 1),
+                            Objects.requireNonNull(said.get(path)).value());
         }
         return paths;
     }
