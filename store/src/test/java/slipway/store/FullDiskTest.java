@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.Set;
@@ -12,6 +13,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import slipway.care.record.Act;
 import slipway.care.record.Role;
 import slipway.care.record.access.Reach;
@@ -48,6 +51,48 @@ class FullDiskTest {
             bound(world, 1_000_000);
             send(chart, "check-in-later", confirmed, refused);
             assertThat(there(chart)).contains("check-in-later");
+        }
+    }
+
+    /** A read-only disk makes a database read-only, as does a PostgreSQL server that others have replaced. */
+    @ParameterizedTest
+    @EnumSource(Databases.class)
+    void aDatabaseThatTakesNothingIsStillReadAndTakesAgainLater(Databases database) throws Exception {
+        try (var world = new World(database)) {
+            Act act = World.act(world.therapist("ada", Reach.OWN), Role.THERAPIST);
+            Chart chart = world.chart(world.person("Ines Palo", act), act);
+            Set<String> confirmed = new HashSet<>();
+            Set<String> refused = new HashSet<>();
+            send(chart, "check-in-before", confirmed, refused);
+            readOnly(world, database, true);
+            send(chart, "check-in-meanwhile", confirmed, refused);
+            assertThat(refused).containsExactly("check-in-meanwhile");
+            assertThat(there(chart)).containsExactly("check-in-before");
+            readOnly(world, database, false);
+            send(chart, "check-in-after", confirmed, refused);
+            assertThat(there(chart)).isEqualTo(confirmed).contains("check-in-after");
+        }
+    }
+
+    private static void readOnly(World world, Databases database, boolean on) throws Exception {
+        try (Connection connection = world.store.writing().getConnection();
+                var statement = connection.createStatement()) {
+            if (database == Databases.SQLITE) {
+                statement.execute("pragma query_only = " + on);
+            } else {
+                statement.execute("alter system set default_transaction_read_only = " + (on ? "on" : "off"));
+                statement.execute("select pg_reload_conf()");
+                // Takes hold when the sessions look at their signals, which is soon but not at once.
+                for (int i = 0; i < 100 && shown(statement) != on; i++) {
+                    TimeUnit.MILLISECONDS.sleep(20);
+                }
+            }
+        }
+    }
+
+    private static boolean shown(Statement statement) throws SQLException {
+        try (var rows = statement.executeQuery("show default_transaction_read_only")) {
+            return rows.next() && rows.getString(1).equals("on");
         }
     }
 
