@@ -3,12 +3,14 @@ package slipway.exchange.fhir;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.hl7.fhir.r4.model.Coding;
 import org.hl7.fhir.r4.model.Condition;
 import org.hl7.fhir.r4.model.DateTimeType;
+import org.hl7.fhir.r4.model.HumanName;
 import org.hl7.fhir.r4.model.Observation;
 import org.hl7.fhir.r4.model.Patient;
 import org.hl7.fhir.r4.model.Quantity;
@@ -61,8 +63,7 @@ final class Merge {
     List<Step> patient(Patient patient) {
         var steps = new ArrayList<Step>();
         Optional<String> told = patient.getName().stream()
-                .map(each -> each.hasText() ? each.getText() : each.getNameAsSingleString())
-                .map(String::strip)
+                .map(Merge::text)
                 .filter(text -> !text.isEmpty() && text.length() <= 80)
                 .findFirst();
         if (told.isPresent()) {
@@ -71,7 +72,7 @@ final class Merge {
         }
         if (patient.hasBirthDate()) {
             Optional<LocalDate> day =
-                    FhirImport.day(patient.getBirthDateElement().getValueAsString());
+                    FhirImport.day(String.valueOf(patient.getBirthDateElement().getValueAsString()));
             steps.add(day.map(known -> compared("day of birth", born, known))
                     .orElse(leftOut("the day of birth is not told to the day")));
             born = day.or(() -> born);
@@ -84,6 +85,14 @@ final class Merge {
             steps.add(new Step(Preview.Kind.NOT_UNDERSTOOD, "a patient of whom nothing is told that is kept here"));
         }
         return steps;
+    }
+
+    /** Empty if a text is there without a value: the library's own way of joining a name trips over that. */
+    private static String text(HumanName name) {
+        if (name.hasText()) {
+            return Objects.requireNonNullElse(name.getText(), "").strip();
+        }
+        return name.getNameAsSingleString().strip();
     }
 
     private static Optional<String> gender(Patient patient) {
@@ -124,20 +133,26 @@ final class Merge {
                 .orElse("");
     }
 
+    // A field with a word that the standard does not know is there, but has no value: hasStatus() says yes then.
+
     /** A request with the intent of an order is a referral; plans and options order nothing. */
     List<Step> referral(ServiceRequest request) {
-        String intent = request.hasIntent() ? request.getIntent().toCode() : "";
+        String intent = Optional.ofNullable(request.getIntent())
+                .map(each -> each.toCode())
+                .orElse("");
         if (!List.of("order", "original-order", "filler-order", "instance-order")
                 .contains(intent)) {
             return List.of(leftOut("a request that is no order"));
         }
-        String status = request.hasStatus() ? request.getStatus().toCode() : "";
+        String status = Optional.ofNullable(request.getStatus())
+                .map(each -> each.toCode())
+                .orElse("");
         if (!List.of("active", "completed").contains(status) || request.getDoNotPerform()) {
             return List.of(leftOut("an order that does not stand"));
         }
         var steps = new ArrayList<Step>();
         Optional<LocalDate> day = request.hasAuthoredOn()
-                ? FhirImport.day(request.getAuthoredOnElement().getValueAsString())
+                ? FhirImport.day(String.valueOf(request.getAuthoredOnElement().getValueAsString()))
                 : Optional.empty();
         if (day.isPresent()) {
             steps.add(compared("order of " + day.get(), ordered, day.get()));
@@ -156,7 +171,9 @@ final class Merge {
     }
 
     List<Step> observation(Observation observation) {
-        String status = observation.hasStatus() ? observation.getStatus().toCode() : "";
+        String status = Optional.ofNullable(observation.getStatus())
+                .map(each -> each.toCode())
+                .orElse("");
         if (!List.of("final", "amended", "corrected").contains(status)) {
             return List.of(leftOut("an observation that is not final"));
         }
@@ -170,7 +187,7 @@ final class Merge {
                                     Preview.Kind.NOT_UNDERSTOOD, "an observation with a code that is not known here"));
         }
         if (!(observation.getValue() instanceof Quantity quantity)
-                || !quantity.hasValue()
+                || quantity.getValue() == null
                 || quantity.hasComparator()) {
             return List.of(leftOut("a score without a plain number"));
         }
