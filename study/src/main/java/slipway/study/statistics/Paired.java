@@ -1,5 +1,7 @@
 package slipway.study.statistics;
 
+import java.math.BigInteger;
+
 /**
  * Two measurements on the same people, as sums: x of the one looked at, y of the comparator.
  *
@@ -31,9 +33,12 @@ public record Paired(long n, long sumX, long sumY, long squaresX, long squaresY,
         return covariance(squaresY, sumY, sumY);
     }
 
-    /** Unbiased; rounding below zero counts as zero where it is a variance. */
+    /** Unbiased. In whole numbers up to the last division: large values that differ little would cancel otherwise. */
     private double covariance(long sumOfProducts, long sumA, long sumB) {
-        return (sumOfProducts - (double) sumA * ((double) sumB / n)) / (n - 1);
+        BigInteger spread = BigInteger.valueOf(n)
+                .multiply(BigInteger.valueOf(sumOfProducts))
+                .subtract(BigInteger.valueOf(sumA).multiply(BigInteger.valueOf(sumB)));
+        return spread.doubleValue() / ((double) n * (n - 1));
     }
 
     private double varianceOfDifference() {
