@@ -92,7 +92,7 @@ final class Merge {
         if (name.hasText()) {
             return Objects.requireNonNullElse(name.getText(), "").strip();
         }
-        return name.getNameAsSingleString().strip();
+        return Objects.requireNonNullElse(name.getNameAsSingleString(), "").strip();
     }
 
     private static Optional<String> gender(Patient patient) {

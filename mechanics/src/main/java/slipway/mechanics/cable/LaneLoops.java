@@ -2,7 +2,7 @@ package slipway.mechanics.cable;
 
 /**
  * What is done to one edge or node in all lanes. The loops are split so that each has few arrays and one or two results:
- * longer ones are left unvectorised by the JIT and take three to nine times as long, though they read less. Rows that only
+ * longer ones are left unvectorised by the JIT and take three to six times as long, though they read less. Rows that only
  * pass from one loop to the next stay in the nearest cache.
  */
 final class LaneLoops {
