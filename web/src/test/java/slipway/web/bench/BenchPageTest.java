@@ -103,7 +103,7 @@ class BenchPageTest {
             page.navigate(SERVER.address() + "/sign-in");
             page.locator("[name=login]").fill("therapist");
             page.locator("[name=password]").fill(Objects.requireNonNull(DemoClinic.SIGN_INS.get("therapist")));
-            page.locator("main button[type=submit]").click();
+            page.locator("main button.main[type=submit]").click();
             page.waitForURL("**/today");
             page.navigate(SERVER.address() + "/bench");
             Locator dot = page.locator("circle[data-joint]:visible").last();

@@ -70,7 +70,7 @@ class VisitBrowserTest {
         page.locator("main button.main").click();
         assertThat(page.locator("main h1")).hasText(name);
         page.locator("form.row input[value=right]").check();
-        page.locator("form.row button[type=submit]").click();
+        page.locator("form.row button.main[type=submit]").click();
         assertThat(page).hasURL(Pattern.compile("/episodes/[^/]+/history"));
         return page.url().replace("/history", "");
     }

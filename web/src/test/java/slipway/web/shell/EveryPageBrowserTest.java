@@ -39,7 +39,7 @@ class EveryPageBrowserTest {
             page.navigate(SERVER.address() + "/sign-in");
             page.locator("[name=login]").fill(LEAD);
             page.locator("[name=password]").fill(Objects.requireNonNull(DemoClinic.SIGN_INS.get(LEAD)));
-            page.locator("main button[type=submit]").click();
+            page.locator("main button.main[type=submit]").click();
             page.waitForURL("**/today");
             signedIn = context.storageState();
         }
