@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
@@ -51,7 +52,8 @@ class BackupTest {
         chart.documents().add("sheet", "application/pdf", new byte[] {0, 1, -1}, java.util.OptionalInt.empty());
         world.store
                 .sessions()
-                .save(new KeptSession("secret-id", new byte[] {1}, World.NOON, World.NOON.plusSeconds(60)));
+                .add(new KeptSession(
+                        "secret-id", Optional.empty(), new byte[] {1}, World.NOON, World.NOON.plusSeconds(60)));
         return chart;
     }
 

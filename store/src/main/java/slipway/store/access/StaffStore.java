@@ -20,6 +20,7 @@ import slipway.care.record.trail.Action;
 import slipway.care.record.trail.Chain;
 import slipway.store.db.Db;
 import slipway.store.db.Ids;
+import slipway.store.session.SessionStore;
 import slipway.store.tables.StaffTable;
 import slipway.store.trail.Note;
 import slipway.store.trail.TrailWriter;
@@ -116,6 +117,9 @@ public final class StaffStore implements Staff {
                     .set(StaffTable.VERSION, after.version())
                     .where(StaffTable.ID.eq(after.id()))
                     .execute();
+            if (!after.active() || !after.roles().equals(before.roles())) {
+                SessionStore.endAll(tx, after.id());
+            }
             note(tx, after, act, Note.changed("staff", after.id(), after.version(), before, after));
             return new Saving.Saved<>(after);
         });
@@ -130,6 +134,7 @@ public final class StaffStore implements Staff {
                     .setNull(StaffTable.NEXT_ALLOWED_AT)
                     .where(StaffTable.ID.eq(staffId))
                     .execute();
+            SessionStore.endAll(tx, staffId);
             note(tx, account, act, Note.plain(Action.CHANGE, "staff/password", staffId));
             return account;
         });

@@ -1,15 +1,17 @@
 package slipway.store.session;
 
 import java.time.Instant;
+import java.util.Optional;
 
 /**
  * A session as kept.
  *
  * @param id the secret of the browser
+ * @param staffId account that is signed in by it; empty before anybody is
  * @param content what the session holds; a copy
  * @param expiresAt it is found before this time only
  */
-public record KeptSession(String id, byte[] content, Instant lastSeenAt, Instant expiresAt) {
+public record KeptSession(String id, Optional<String> staffId, byte[] content, Instant lastSeenAt, Instant expiresAt) {
     public KeptSession {
         content = content.clone();
     }

@@ -12,6 +12,7 @@ public final class StaffSessionTable {
     public static final Field<byte[]> CONTENT = Columns.bytes("staff_session", "content");
     public static final Field<Instant> LAST_SEEN_AT = Columns.instant("staff_session", "last_seen_at_us");
     public static final Field<Instant> EXPIRES_AT = Columns.instant("staff_session", "expires_at_us");
+    public static final Field<String> STAFF_ID = Columns.text("staff_session", "staff_id");
 
     private StaffSessionTable() {}
 }

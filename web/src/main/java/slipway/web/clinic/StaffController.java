@@ -99,13 +99,19 @@ class StaffController {
                                 stays,
                                 version),
                         desk.act());
+        if (saving instanceof Saving.Saved && id.equals(Pages.staff().accountId()) && !roles.equals(now.roles())) {
+            return "redirect:/sign-in?changed";
+        }
         return say(request, saving instanceof Saving.Stale ? "stale" : "saved");
     }
 
-    /** A new first password, for whoever forgot the own; the second factor and the passkeys go too. */
+    /** A new first password, for whoever forgot the own; the second factor, the passkeys and all sessions go too. */
     @PostMapping("/clinic/staff/{id}/password")
     String reset(@PathVariable String id, HttpServletRequest request) {
         StaffAccount account = own(id);
+        if (id.equals(Pages.staff().accountId())) {
+            return say(request, "staff.password.self");
+        }
         String password = firstPassword();
         desk.records().staff().setPassword(id, Objects.requireNonNull(passwords.encode(password)), desk.act());
         desk.records().staff().setTotp(id, Optional.empty(), desk.act());

@@ -12,7 +12,7 @@ final class KeptSession implements Session {
     private static final Duration WORTH_WRITING = Duration.ofSeconds(60);
 
     private final MapSession map;
-    private final boolean fresh;
+    private boolean fresh;
     private Instant writtenAccess;
     private String writtenId;
     private boolean changed;
@@ -45,6 +45,7 @@ final class KeptSession implements Session {
 
     void written() {
         changed = false;
+        fresh = false;
         writtenAccess = map.getLastAccessedTime();
         writtenId = map.getId();
     }

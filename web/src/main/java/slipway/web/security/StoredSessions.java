@@ -11,13 +11,17 @@ import java.io.UncheckedIOException;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.HashMap;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.security.core.context.SecurityContext;
+import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
 import org.springframework.session.MapSession;
 import org.springframework.session.SessionRepository;
 import org.springframework.stereotype.Component;
 import slipway.store.session.SessionStore;
+import slipway.web.shell.StaffUser;
 
 /** Reads and writes sessions. One that cannot be read, from another version say, is none: its owner signs in again. */
 @Component
@@ -52,15 +56,15 @@ class StoredSessions implements SessionRepository<KeptSession> {
         if (!session.needsWriting()) {
             return;
         }
-        if (!session.writtenId().equals(session.getId())) {
+        boolean renamed = !session.writtenId().equals(session.getId());
+        if (renamed) {
             shelf.delete(session.writtenId());
         }
-        MapSession map = session.map();
-        shelf.save(new slipway.store.session.KeptSession(
-                map.getId(),
-                bytes(map),
-                map.getLastAccessedTime(),
-                map.getLastAccessedTime().plus(map.getMaxInactiveInterval())));
+        if (renamed || session.isFresh()) {
+            shelf.add(kept(session.map()));
+        } else {
+            shelf.change(kept(session.map()));
+        }
         session.written();
     }
 
@@ -72,6 +76,25 @@ class StoredSessions implements SessionRepository<KeptSession> {
     @Override
     public void deleteById(String id) {
         shelf.delete(id);
+    }
+
+    private static slipway.store.session.KeptSession kept(MapSession map) {
+        return new slipway.store.session.KeptSession(
+                map.getId(),
+                owner(map),
+                bytes(map),
+                map.getLastAccessedTime(),
+                map.getLastAccessedTime().plus(map.getMaxInactiveInterval()));
+    }
+
+    /** Account that is signed in by it. */
+    private static Optional<String> owner(MapSession map) {
+        return map.getAttribute(HttpSessionSecurityContextRepository.SPRING_SECURITY_CONTEXT_KEY)
+                                instanceof SecurityContext context
+                        && context.getAuthentication() != null
+                        && context.getAuthentication().getPrincipal() instanceof StaffUser user
+                ? Optional.of(user.accountId())
+                : Optional.empty();
     }
 
     private static byte[] bytes(MapSession map) {
@@ -103,7 +126,8 @@ class StoredSessions implements SessionRepository<KeptSession> {
                     map.setAttribute((String) entry.getKey(), entry.getValue());
                 }
             }
-            return new KeptSession(map, false);
+            // One of a version that did not write down whose it is would outlive the block of its account.
+            return owner(map).equals(kept.staffId()) ? new KeptSession(map, false) : null;
         } catch (InvalidClassException | ClassNotFoundException e) {
             LOG.warn("a session of another version was dropped");
             return null;

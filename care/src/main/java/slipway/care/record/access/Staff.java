@@ -25,10 +25,13 @@ public interface Staff {
     /** Accounts of a clinic by display name. */
     List<StaffAccount> list(String clinicId);
 
-    /** Changes name, roles, reach or whether it is active; {@code account} carries the version that was read. */
+    /**
+     * Changes name, roles, reach or whether it is active; {@code account} carries the version that was read. With other
+     * roles, or blocked, it is signed out everywhere.
+     */
     Saving<StaffAccount> change(StaffAccount account, Act act);
 
-    /** Sets the password and forgets failures. */
+    /** Sets the password, forgets failures and signs the account out everywhere. */
     void setPassword(String staffId, String passwordHash, Act act);
 
     /** Replaces the hash of an unchanged password by a better one; leaves no trail. */
