@@ -31,6 +31,7 @@ public class AccountController {
     private final Records records;
     private final RelyingParties parties;
     private final PasswordPolicy policy;
+    private final OwnPassword own;
     private final PasswordEncoder passwords;
     private final Clock clock;
     private final SecureRandom random = new SecureRandom();
@@ -40,12 +41,14 @@ public class AccountController {
             Records records,
             RelyingParties parties,
             PasswordPolicy policy,
+            OwnPassword own,
             PasswordEncoder passwords,
             Clock clock) {
         this.pages = pages;
         this.records = records;
         this.parties = parties;
         this.policy = policy;
+        this.own = own;
         this.passwords = passwords;
         this.clock = clock;
     }
@@ -64,7 +67,7 @@ public class AccountController {
         model.addAttribute("t", WORDS);
         model.addAttribute("login", credentials.account().login());
         model.addAttribute("second", second);
-        model.addAttribute("party", parties.find());
+        model.addAttribute("party", parties.findFor(request));
         model.addAttribute(
                 "passkeys", records.passkeys().list(credentials.account().id()));
         model.addAttribute("secret", secret);
@@ -79,8 +82,9 @@ public class AccountController {
     String password(@RequestParam String current, @RequestParam String changed, HttpServletRequest request) {
         Credentials credentials = credentials();
         StaffAccount account = credentials.account();
-        if (!passwords.matches(current, credentials.passwordHash())) {
-            return back(request, WORDS.get("account.current.wrong"));
+        Optional<String> wrong = own.refusal(credentials, current);
+        if (wrong.isPresent()) {
+            return back(request, wrong.get());
         }
         Optional<String> refusal =
                 policy.refusal(changed, credentials.totpSecret().isPresent(), account.login());
@@ -88,6 +92,8 @@ public class AccountController {
             return back(request, WORDS.get(refusal.get()));
         }
         records.staff().setPassword(account.id(), Objects.requireNonNull(passwords.encode(changed)), act(account));
+        // All sessions of the account ended with the old password; this one goes on under a new id.
+        request.changeSessionId();
         return back(request, WORDS.get("account.saved"));
     }
 
@@ -107,8 +113,9 @@ public class AccountController {
     String turnOff(@RequestParam String current, HttpServletRequest request) {
         Credentials credentials = credentials();
         StaffAccount account = credentials.account();
-        if (!passwords.matches(current, credentials.passwordHash())) {
-            return back(request, WORDS.get("account.current.wrong"));
+        Optional<String> wrong = own.refusal(credentials, current);
+        if (wrong.isPresent()) {
+            return back(request, wrong.get());
         }
         if (policy.refusal(current, false, account.login()).isPresent()) {
             return back(request, WORDS.get("account.second.stay"));

@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
-import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -33,13 +32,13 @@ class PasskeyController {
 
     private final Records records;
     private final RelyingParties parties;
-    private final PasswordEncoder passwords;
+    private final OwnPassword own;
     private final Clock clock;
 
-    PasskeyController(Records records, RelyingParties parties, PasswordEncoder passwords, Clock clock) {
+    PasskeyController(Records records, RelyingParties parties, OwnPassword own, Clock clock) {
         this.records = records;
         this.parties = parties;
-        this.passwords = passwords;
+        this.own = own;
         this.clock = clock;
     }
 
@@ -51,18 +50,19 @@ class PasskeyController {
         Credentials credentials = AccountController.own(records);
         StaffAccount account = credentials.account();
         if (!Passkey.isLabel(label.strip())) {
-            return mistake("passkey.label.wrong");
+            return mistake(WORDS.get("passkey.label.wrong"));
         }
-        if (!passwords.matches(current, credentials.passwordHash())) {
-            return mistake("account.current.wrong");
+        Optional<String> wrong = own.refusal(credentials, current);
+        if (wrong.isPresent()) {
+            return mistake(wrong.get());
         }
         String challenge = PasskeyChallenge.give(request, PasskeyChallenge.add(account.id()), clock.instant());
         return ResponseEntity.ok(
                 PasskeyOptions.add(party, challenge, account, records.passkeys().list(account.id())));
     }
 
-    private static ResponseEntity<ObjectNode> mistake(String key) {
-        ObjectNode told = JsonMapper.shared().createObjectNode().put("mistake", WORDS.get(key));
+    private static ResponseEntity<ObjectNode> mistake(String sentence) {
+        ObjectNode told = JsonMapper.shared().createObjectNode().put("mistake", sentence);
         return json(HttpStatus.UNPROCESSABLE_CONTENT, told);
     }
 
@@ -94,8 +94,9 @@ class PasskeyController {
     @PostMapping("/account/passkeys/remove")
     String remove(@RequestParam String passkey, @RequestParam String current, HttpServletRequest request) {
         Credentials credentials = AccountController.own(records);
-        if (!passwords.matches(current, credentials.passwordHash())) {
-            return back(request, WORDS.get("account.current.wrong"));
+        Optional<String> wrong = own.refusal(credentials, current);
+        if (wrong.isPresent()) {
+            return back(request, wrong.get());
         }
         StaffAccount account = credentials.account();
         records.passkeys().remove(account.id(), passkey, act(account));

@@ -22,12 +22,14 @@ import slipway.web.shell.Tokens;
 @Service
 class SignIn {
     private final Records records;
+    private final Attempts attempts;
     private final PasswordEncoder passwords;
     private final Clock clock;
     private final String nobodysHash;
 
-    SignIn(Records records, PasswordEncoder passwords, Clock clock) {
+    SignIn(Records records, Attempts attempts, PasswordEncoder passwords, Clock clock) {
         this.records = records;
+        this.attempts = attempts;
         this.passwords = passwords;
         this.clock = clock;
         this.nobodysHash = Objects.requireNonNull(passwords.encode("a password that nobody has"));
@@ -59,17 +61,17 @@ class SignIn {
             passwords.matches(password, nobodysHash);
             return new Outcome.Wrong();
         }
-        Attempt attempt = count(found.get(), now);
+        Attempts.Attempt attempt = attempts.count(found.get(), now);
         if (attempt.pause().isPresent()) {
             return new Outcome.Wait(attempt.pause().get());
         }
         Credentials credentials = attempt.before();
         StaffAccount account = credentials.account();
         if (!passwords.matches(password, credentials.passwordHash()) || !account.active()) {
-            return failed(account, now);
+            return wrong(account, now);
         }
         if (credentials.totpSecret().isPresent()) {
-            records.staff().uncountAttempt(credentials);
+            attempts.takeBack(credentials);
             return new Outcome.CodeNeeded(login);
         }
         return in(account, now);
@@ -77,7 +79,8 @@ class SignIn {
 
     Outcome code(String login, String code) {
         Instant now = clock.instant();
-        Attempt attempt = count(records.staff().credentials(login).orElseThrow(), now);
+        Attempts.Attempt attempt =
+                attempts.count(records.staff().credentials(login).orElseThrow(), now);
         if (attempt.pause().isPresent()) {
             return new Outcome.Wait(attempt.pause().get());
         }
@@ -88,7 +91,7 @@ class SignIn {
         boolean right = step.isPresent()
                 && credentials.account().active()
                 && records.staff().useTotpStep(credentials.account().id(), step.getAsLong());
-        return right ? in(credentials.account(), now) : failed(credentials.account(), now);
+        return right ? in(credentials.account(), now) : wrong(credentials.account(), now);
     }
 
     /** A passkey whose owner has shown who they are: both factors at once. It waits as a password does. */
@@ -101,7 +104,8 @@ class SignIn {
         }
         Passkey passkey = kept.get().passkey();
         StaffAccount owner = records.staff().find(passkey.staffId()).orElseThrow();
-        Attempt attempt = count(records.staff().credentials(owner.login()).orElseThrow(), now);
+        Attempts.Attempt attempt =
+                attempts.count(records.staff().credentials(owner.login()).orElseThrow(), now);
         if (attempt.pause().isPresent()) {
             return new Outcome.Wait(attempt.pause().get());
         }
@@ -116,29 +120,11 @@ class SignIn {
                 && records.passkeys()
                         .use(new PasskeyUse(
                                 passkey.id(), told.signatureCount(), told.backedUp(), Tokens.digest(challenge), now));
-        return right ? in(account, now) : failed(account, now);
+        return right ? in(account, now) : wrong(account, now);
     }
 
-    /** An attempt that was counted, with what was known before; or until when none is taken. */
-    private record Attempt(Credentials before, Optional<Instant> pause) {}
-
-    /** Counts first and looks afterwards: of hundreds at once only the first few are looked at. */
-    private Attempt count(Credentials found, Instant now) {
-        Credentials credentials = found;
-        while (true) {
-            Optional<Instant> wait = SlowDown.waiting(credentials.nextAllowedAt(), now);
-            Instant next = SlowDown.nextAllowed(credentials.failures() + 1, now);
-            if (wait.isPresent()
-                    || records.staff().countAttempt(credentials.account().id(), credentials.failures(), next)) {
-                return new Attempt(credentials, wait);
-            }
-            credentials =
-                    records.staff().credentials(credentials.account().login()).orElseThrow();
-        }
-    }
-
-    private Outcome failed(StaffAccount account, Instant now) {
-        records.staff().failed(account.id(), act(account, now));
+    private Outcome wrong(StaffAccount account, Instant now) {
+        attempts.failed(account, now);
         return new Outcome.Wrong();
     }
 
