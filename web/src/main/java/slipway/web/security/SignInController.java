@@ -136,7 +136,9 @@ class SignInController {
     }
 
     private String refusal(SignIn.Outcome outcome, String wrong) {
-        return outcome instanceof SignIn.Outcome.Wait wait ? waiting(wait.until()) : WORDS.get(wrong);
+        return outcome instanceof SignIn.Outcome.Wait wait
+                ? OwnPassword.waiting(clock.instant(), wait.until())
+                : WORDS.get(wrong);
     }
 
     @PostMapping("/sign-out")
@@ -157,11 +159,6 @@ class SignInController {
         return "redirect:/sign-in?out";
     }
 
-    private String waiting(Instant until) {
-        return WORDS.get(
-                "wait", Math.max(1, Duration.between(clock.instant(), until).toSeconds()));
-    }
-
     private String show(HttpServletRequest request, Model model, String login, Optional<String> mistake) {
         model.addAttribute("page", pages.page(request, WORDS.get("title")));
         model.addAttribute("t", WORDS);
@@ -169,8 +166,9 @@ class SignInController {
         model.addAttribute("mistake", mistake);
         model.addAttribute("ended", request.getParameterMap().containsKey("ended"));
         model.addAttribute("out", request.getParameterMap().containsKey("out"));
+        model.addAttribute("changed", request.getParameterMap().containsKey("changed"));
         model.addAttribute("demo", options.demo());
-        model.addAttribute("party", parties.find());
+        model.addAttribute("party", parties.findFor(request));
         return "security/sign-in";
     }
 

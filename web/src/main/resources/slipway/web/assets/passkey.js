@@ -68,5 +68,7 @@ for (const form of document.querySelectorAll('form[data-passkey]')) {
   if (window.PublicKeyCredential && location.hostname === form.dataset.host) {
     offer(form);
     document.querySelectorAll('[data-passkey-needs]').forEach((sentence) => { sentence.hidden = true; });
+  } else {
+    document.querySelectorAll('[data-passkey-needs]').forEach((sentence) => { sentence.hidden = false; });
   }
 }

@@ -2,7 +2,11 @@ package slipway.web.security;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.EnumSet;
@@ -105,6 +109,7 @@ class PasskeyTest {
                 .extracting(TrailEntry::action, TrailEntry::entity)
                 .startsWith(
                         Tuple.tuple(Action.CHANGE, "passkey/removed"),
+                        Tuple.tuple(Action.SIGN_IN_FAILED, "staff"),
                         Tuple.tuple(Action.SIGN_IN, "staff"),
                         Tuple.tuple(Action.CREATE, "passkey"));
     }
@@ -266,11 +271,28 @@ class PasskeyTest {
         try (TestServer plain = TestServer.reachedAt("http://clinic.example", folder)) {
             Visitor visitor = plain.signedIn("therapist");
             assertThat(visitor.get("/account").body()).contains("an address that begins with https://");
-            assertThat(visitor.get("/sign-in").body()).doesNotContain("passkey");
+            assertThat(visitor.get("/sign-in").body())
+                    .contains("No passkeys at this address")
+                    .doesNotContain("passkey.js");
             assertThat(visitor.post("/sign-in/passkey/options").statusCode()).isEqualTo(404);
         }
         try (TestServer safe = TestServer.reachedAt("https://clinic.example", folder.resolve("safe"))) {
-            assertThat(safe.visitor().get("/sign-in").body()).contains("data-host=\"clinic.example\"");
+            assertThat(safe.visitor().get("/sign-in").body())
+                    .contains("data-host=\"clinic.example\"")
+                    .contains("href=\"https://clinic.example/sign-in\"");
+        }
+    }
+
+    @Test
+    void aServerThatWasToldNoAddressLeadsNobodyElseToItsOwnMachine() throws IOException {
+        assertThat(SERVER.visitor().get("/sign-in").body()).contains("href=\"" + ORIGIN + "/sign-in\"");
+        try (var line =
+                new Socket(InetAddress.getLoopbackAddress(), SERVER.server().port())) {
+            line.getOutputStream()
+                    .write("GET /sign-in HTTP/1.1\r\nHost: 192.168.1.5\r\nConnection: close\r\n\r\n"
+                            .getBytes(StandardCharsets.UTF_8));
+            String page = new String(line.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            assertThat(page).contains("No passkeys at this address").doesNotContain("localhost");
         }
     }
 }
