@@ -96,7 +96,8 @@ public class DemoClinic {
         begin(DemoCase.read("behaves-unlike-nerve", day), Section.CHOICES, ago(now, 2));
         begin(stiff, Section.CHOICES, ago(now, 1));
         begin(acute.as(WORDS.get("person.examined")), Section.EXAMINATION, ago(now, 1));
-        fresh(WORDS.get("person.fresh"), ago(now, 0));
+        fresh(WORDS.get("person.fresh"), Side.LEFT, ago(now, 0));
+        DemoIntake.tell(records, fresh(WORDS.get("person.told"), Side.RIGHT, ago(now, 1)), ago(now, 1));
 
         String easing = begin(acute, Section.CHOICES, ago(now, 10));
         course.release(easing, ago(now, 10));
@@ -124,8 +125,8 @@ public class DemoClinic {
         return begin(person.person(), person.split().side(), person.until(last), act);
     }
 
-    private void fresh(String name, Act act) {
-        begin(
+    private String fresh(String name, Side side, Act act) {
+        return begin(
                 new PersonDetails(
                         name,
                         Optional.empty(),
@@ -136,7 +137,7 @@ public class DemoClinic {
                         Optional.empty(),
                         Optional.empty(),
                         true),
-                Side.LEFT,
+                side,
                 Map.of(),
                 act);
     }

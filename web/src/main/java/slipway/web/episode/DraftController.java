@@ -1,6 +1,8 @@
 package slipway.web.episode;
 
 import jakarta.servlet.http.HttpServletRequest;
+import java.util.List;
+import java.util.stream.Stream;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -11,6 +13,7 @@ import slipway.care.record.NotThere;
 import slipway.care.record.content.Section;
 import slipway.care.record.draft.Draft;
 import slipway.web.form.FormReader;
+import slipway.web.told.Overwriting;
 
 /** Keeps what somebody types before it is saved, so that a session that idles out loses nothing. */
 @Controller
@@ -30,7 +33,7 @@ class DraftController {
             HttpServletRequest request) {
         Section edited = section(section);
         String content =
-                FormReader.read(request.getParameterMap(), edited.keys()).toString();
+                FormReader.read(request.getParameterMap(), keys(edited)).toString();
         if (content.length() > Draft.MAX_CONTENT || version < 0) {
             return ResponseEntity.status(HttpStatus.CONTENT_TOO_LARGE).build();
         }
@@ -44,6 +47,11 @@ class DraftController {
         Section edited = section(section);
         desk.records().drafts().drop(id, edited.key(), desk.act());
         return "redirect:/episodes/" + id + "/" + Step.editing(edited).key();
+    }
+
+    /** What the section is made of, and why it says other than what was told. */
+    private static List<String> keys(Section edited) {
+        return Stream.concat(edited.keys().stream(), Stream.of(Overwriting.WHY)).toList();
     }
 
     private static Section section(String key) {

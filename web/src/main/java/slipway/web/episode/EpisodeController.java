@@ -25,6 +25,7 @@ import slipway.web.form.FormView;
 import slipway.web.shell.Area;
 import slipway.web.shell.Notices;
 import slipway.web.shell.Pages;
+import slipway.web.told.Overwriting;
 import slipway.web.told.Taking;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -92,17 +93,21 @@ class EpisodeController {
         Chart chart = desk.open(id);
         ObjectNode sent = page.adjust(chart, FormReader.read(request.getParameterMap(), edited.keys()));
         List<String> taken = take.isEmpty() ? List.of() : Taking.into(sent, edited, take, chart);
-        List<Mistake> mistakes = mistakes(page, chart, edited, sent);
+        ObjectNode why = FormReader.read(request.getParameterMap(), List.of(Overwriting.WHY));
+        List<Overwriting> otherwise =
+                Overwriting.of(chart.section(edited).content(), sent, why.withObject("/" + Overwriting.WHY), chart);
+        List<Mistake> mistakes = mistakes(page, chart, edited, sent, otherwise);
         if (!mistakes.isEmpty()) {
             response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
-            return views.show(page.step(), chart, new FormView(sent, mistakes), version, request, model);
+            return views.show(page.step(), chart, new FormView(sent.setAll(why), mistakes), version, request, model);
         }
         Saving<SectionRecord> saving = chart.save(edited, version, sent);
         if (saving instanceof Saving.Stale<SectionRecord> stale) {
             response.setStatus(HttpStatus.CONFLICT.value());
-            return stale(page, chart, stale.current(), sent, request, model);
+            return stale(page, chart, stale.current(), sent, why, request, model);
         }
         page.saved(chart);
+        otherwise.forEach(each -> each.note(chart, edited));
         if (!taken.isEmpty()) {
             Taking.note(chart, edited, taken);
         }
@@ -112,12 +117,16 @@ class EpisodeController {
         return "redirect:/episodes/" + id + "/" + next.key() + field;
     }
 
-    private static List<Mistake> mistakes(StepPage page, Chart chart, Section edited, ObjectNode sent) {
+    private static List<Mistake> mistakes(
+            StepPage page, Chart chart, Section edited, ObjectNode sent, List<Overwriting> otherwise) {
         ObjectNode rest = empty();
         chart.sections().values().forEach(each -> rest.setAll(each.content()));
         var mistakes =
                 new ArrayList<Mistake>(SectionCheck.of(edited, sent, rest).mistakes());
         mistakes.addAll(page.check(chart, sent));
+        otherwise.forEach(
+                each -> each.mistake(StepViews.TOLD.get("told.why.missing"), StepViews.TOLD.get("told.why.long"))
+                        .ifPresent(mistakes::add));
         return mistakes;
     }
 
@@ -126,6 +135,7 @@ class EpisodeController {
             Chart chart,
             SectionRecord current,
             ObjectNode sent,
+            ObjectNode why,
             HttpServletRequest request,
             Model model) {
         EpisodeHead head = heads.of(chart);
@@ -135,7 +145,7 @@ class EpisodeController {
         model.addAttribute("by", differences.nameOf(current.changedBy()));
         model.addAttribute("current", current);
         model.addAttribute("changes", Differences.between(current.content(), sent));
-        model.addAttribute("fields", Differences.fields(sent));
+        model.addAttribute("fields", Differences.fields(sent.setAll(why)));
         return "episode/stale";
     }
 

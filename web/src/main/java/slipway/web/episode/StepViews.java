@@ -18,12 +18,13 @@ import slipway.web.form.Told;
 import slipway.web.shell.Area;
 import slipway.web.shell.Pages;
 import slipway.web.shell.Times;
+import slipway.web.told.Overwriting;
 import slipway.web.told.Telling;
 
 /** Shows a step with a form as it stands, whoever asks for it. */
 @Component
 public class StepViews {
-    private static final Words TOLD = Words.beside(StepViews.class, Language.EN);
+    static final Words TOLD = Words.beside(StepViews.class, Language.EN);
 
     private final Heads heads;
     private final Pages pages;
@@ -53,7 +54,7 @@ public class StepViews {
         model.addAttribute("head", head);
         model.addAttribute("t", page.words());
         Optional<Telling> telling = Telling.of(chart);
-        FormView shown = form.with(told(telling));
+        FormView shown = form.with(told(chart, telling));
         model.addAttribute("telling", telling);
         model.addAttribute("form", shown);
         model.addAttribute("version", version);
@@ -61,11 +62,15 @@ public class StepViews {
         return "episode/" + step.key();
     }
 
-    private static Map<String, Told> told(Optional<Telling> telling) {
+    private static Map<String, Told> told(Chart chart, Optional<Telling> telling) {
         var told = new HashMap<String, Told>();
-        telling.ifPresent(each -> each.said()
-                .forEach((path, said) -> told.put(
-                        path, new Told(TOLD.get("told.by", Times.minute(each.toldAt())), said.words(), said.value()))));
+        telling.ifPresent(each -> {
+            String by = TOLD.get("told.by", Times.minute(each.toldAt()));
+            Map<String, String> reasons = Overwriting.reasons(chart);
+            each.said()
+                    .forEach((path, said) ->
+                            told.put(path, new Told(by, said.words(), said.value(), reasons.getOrDefault(path, ""))));
+        });
         return told;
     }
 

@@ -44,6 +44,15 @@ public record FormView(ObjectNode content, List<Mistake> mistakes, Map<String, T
                 .isPresent();
     }
 
+    /** Whether to ask why a field says other than what was told: it does, and no reason is on record. */
+    public boolean asksWhy(String path) {
+        boolean begun = mistake(path).isPresent() || !value("why." + path).isEmpty();
+        return told(path)
+                .filter(each -> !holdsTold(path))
+                .filter(each -> begun || (isFilled(path) && each.why().isEmpty()))
+                .isPresent();
+    }
+
     /** Whether a field holds anything. */
     public boolean isFilled(String path) {
         JsonNode found = at(path);

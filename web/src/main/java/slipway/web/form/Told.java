@@ -8,5 +8,6 @@ import tools.jackson.databind.JsonNode;
  * @param by who told it, when and how
  * @param words what was told
  * @param value what the field would hold
+ * @param why reason on record for saying otherwise; blank if there is none
  */
-public record Told(String by, String words, JsonNode value) {}
+public record Told(String by, String words, JsonNode value, String why) {}

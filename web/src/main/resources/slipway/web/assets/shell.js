@@ -73,3 +73,9 @@ document.querySelectorAll('[data-rest]').forEach((button) => {
     button.dispatchEvent(new Event('change', { bubbles: true }));
   });
 });
+
+// Why a field says other than what the person told is asked as soon as somebody writes into it.
+document.querySelectorAll('[data-why]').forEach((why) => {
+  const field = why.closest('.field, .question');
+  field?.addEventListener('input', (event) => { if (!why.contains(event.target)) why.hidden = false; });
+});

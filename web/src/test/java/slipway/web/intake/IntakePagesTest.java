@@ -14,8 +14,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import slipway.care.record.access.LinkPurpose;
 import slipway.care.record.chart.Chart;
+import slipway.care.record.chart.Decision;
+import slipway.care.record.chart.Verdict;
 import slipway.care.record.content.Section;
 import slipway.care.record.follow.Alert;
+import slipway.care.record.trail.Chain;
 import slipway.documents.words.Words;
 import slipway.exercises.exercise.Language;
 import slipway.exercises.readability.ReadingLevel;
@@ -166,6 +169,103 @@ class IntakePagesTest {
         therapist.post("/episodes/" + id + "/sections/screening", "version", "0", "screening.saddleNumbness", "no");
         assertThat(therapist.get("/episodes/" + id + "/screen").body())
                 .contains("The screening says other than what was told");
+    }
+
+    /** The reason is asked for, kept with what was told and what was chosen, and stays in sight. */
+    @Test
+    void sayingOtherThanWhatWasToldNeedsAReason() {
+        String id = episode("Nia Brook");
+        Visitor person = opened(code(id));
+        person.post("/before/7", "beganText", "lifting a box");
+        person.post("/before/9", "settleMinutes", "30");
+        person.post("/before/12", "drugs", "none", "go", "done");
+        String history = "/episodes/" + id + "/sections/history";
+        therapist.get("/episodes/" + id + "/history");
+
+        HttpResponse<String> asked = therapist.post(history, "version", "0", "history.drugs", "<aspirin>");
+        assertThat(asked.statusCode()).isEqualTo(422);
+        assertThat(asked.body()).contains("Say why").contains("&lt;aspirin");
+        assertThat(Charts.open(SERVER, id).section(Section.HISTORY).isEmpty()).isTrue();
+        HttpResponse<String> tooLong = therapist.post(
+                history, "version", "0", "history.drugs", "aspirin", "why.history.drugs", "x".repeat(401));
+        assertThat(tooLong.statusCode()).isEqualTo(422);
+        assertThat(tooLong.body()).contains("x".repeat(401));
+        therapist.post(
+                history, "version", "0", "history.drugs", "aspirin", "why.history.drugs", "Forgot it; \"by the way\"");
+        Decision kept = Charts.open(SERVER, id).decisions().about("intake").get(0);
+        assertThat(List.of(kept.about(), kept.proposed(), kept.chosen(), kept.reason()))
+                .containsExactly("intake/history/history.drugs", "none", "aspirin", "Forgot it; \"by the way\"");
+        assertThat(kept.verdict()).isEqualTo(Verdict.CHANGE);
+        assertThat(SERVER.records()
+                        .trail()
+                        .list(Chain.ofPerson(Charts.open(SERVER, id).person().id()), 0, 5))
+                .anyMatch(entry -> entry.entityId().equals(kept.id()));
+        assertThat(therapist.get("/episodes/" + id + "/history").body()).contains("Forgot it; ");
+
+        // The same once more, other fields, and what was told with more to it need none.
+        String again = "aspirin";
+        assertThat(therapist
+                        .post(history, "version", "1", "history.drugs", again, "history.work", "baker")
+                        .statusCode())
+                .isEqualTo(302);
+        assertThat(therapist
+                        .post(
+                                history,
+                                "version",
+                                "2",
+                                "history.drugs",
+                                again,
+                                "history.work",
+                                "baker",
+                                "history.onset",
+                                "lifting a box at work")
+                        .statusCode())
+                .isEqualTo(302);
+        assertThat(Charts.open(SERVER, id).decisions().about("intake")).hasSize(1);
+        // Taken first and taken out later is other than told too.
+        String tolerance = "/episodes/" + id + "/sections/tolerance";
+        therapist.post(tolerance, "version", "0", "take", "*");
+        assertThat(therapist
+                        .post(tolerance, "version", "1", "irritability.usualPain", "3")
+                        .statusCode())
+                .isEqualTo(422);
+    }
+
+    @Test
+    void oneOfTheDemoHasToldAndWaits() {
+        String id = Charts.demoEpisode(SERVER, "Tilde");
+        var told = Charts.open(SERVER, id).intakes().list().get(0);
+        // Every answer is one that the pages can give, and every question but free texts is answered.
+        for (Question question : Questions.all()) {
+            var answer = told.answers().path(question.id());
+            boolean text = question.kind() == Question.Kind.TEXT;
+            assertThat(text || !answer.isMissingNode()).as(question.id()).isTrue();
+            if (!question.values().isEmpty()) {
+                List<String> given = answer.isArray()
+                        ? answer.valueStream().map(each -> each.asString("")).toList()
+                        : List.of(answer.asString(""));
+                assertThat(question.values()).as(question.id()).containsAll(given);
+            }
+        }
+        assertThat(therapist.get("/today").body()).contains("Tilde Navarro");
+        assertThat(therapist.get("/episodes/" + id + "/screen").body()).contains("Take all on this page");
+    }
+
+    @Test
+    void theReasonIsKeptWithADraft() {
+        String id = episode("Ole Strand");
+        Visitor person = opened(code(id));
+        person.post("/before/12", "drugs", "none", "go", "done");
+        therapist.get("/episodes/" + id + "/history");
+        therapist.post(
+                "/episodes/" + id + "/drafts/history",
+                "version",
+                "0",
+                "history.drugs",
+                "aspirin",
+                "why.history.drugs",
+                "said so at the desk");
+        assertThat(therapist.get("/episodes/" + id + "/history").body()).contains("said so at the desk");
     }
 
     @Test
