@@ -18,16 +18,18 @@ final class Elimination {
     /** Rows that a node's children fill and that it hands on to its parent: along a chain the same ones. */
     private final Handed[] handed;
 
-    /** Of each node: share of its parent's step, step if the parent stays, whole step. */
+    /** Of each node: share of its parent's step, and step if the parent stays. */
     private final double[][] share;
 
     private final double[][] own;
+
+    /** The step that was taken last, kept apart from the one prepared next: a part of it may be taken back. */
     private final double[][] step;
 
     private final double[] offset;
     private final double[] root;
     private final double[] tension;
-    private final double[] slope;
+    private final double[] slopeTimesRoot;
 
     /** Rows with one owner at a time. */
     private static final class Handed {
@@ -74,7 +76,7 @@ final class Elimination {
         offset = new double[lanes];
         root = new double[lanes];
         tension = new double[lanes];
-        slope = new double[lanes];
+        slopeTimesRoot = new double[lanes];
     }
 
     private static Handed[] handedAlong(CableTree tree, int lanes) {
@@ -103,21 +105,21 @@ final class Elimination {
         }
         Handed top = handed[0];
         LaneLoops.rootResidual(hold[0], w[0], top.pull, normSquared);
-        LaneLoops.rootStep(hold[0], w[0], top.force, top.diagonal, step[0]);
+        LaneLoops.rootStep(hold[0], w[0], top.force, top.diagonal, own[0]);
     }
 
     private void eliminate(int i, double[] bed, double[][] w, Handed rows, double[] normSquared) {
         LaneLoops.offsetsAndRoots(bed, w[i], w[tree.parent(i)], perM[i], toe, offset, root);
-        LaneLoops.tensions(stiffness[i], toe.bend, toe.level, offset, root, tension);
-        LaneLoops.slopes(stiffness[i], perM[i], toe.bend, offset, root, slope);
+        LaneLoops.tensionsAndSlopes(stiffness[i], perM[i], toe.bend, toe.level, offset, root, tension, slopeTimesRoot);
         LaneLoops.balance(tension, hold[i], w[i], rows.force, rows.pull, normSquared);
-        LaneLoops.pivots(rows.diagonal, hold[i], slope, rows.force, share[i], own[i]);
-        LaneLoops.handUp(tension, slope, own[i], share[i], rows.force, rows.diagonal);
+        LaneLoops.pivots(rows.diagonal, hold[i], slopeTimesRoot, root, rows.force, share[i], own[i]);
+        LaneLoops.handUp(tension, share[i], rows.force, rows.pull);
     }
 
     /** From the root to the leaves: takes the whole step and gives the largest change of each lane, m. */
     void takeStep(double[][] w, double[] largestM) {
         Arrays.fill(largestM, 0);
+        System.arraycopy(own[0], 0, step[0], 0, own[0].length);
         LaneLoops.add(w[0], step[0]);
         LaneLoops.largerOf(largestM, step[0]);
         for (int i = 1; i < tree.nodes(); i++) {

@@ -2,8 +2,9 @@ package slipway.mechanics.cable;
 
 /**
  * What is done to one edge or node in all lanes. The loops are split so that each has few arrays and one or two results:
- * longer ones are left unvectorised by the JIT and take three to six times as long, though they read less. Rows that only
- * pass from one loop to the next stay in the nearest cache.
+ * longer ones are left unvectorised by the JIT and take three to six times as long, though they read less; so are loops that
+ * read an array again after they have written to one. Rows that only pass from one loop to the next stay in the nearest
+ * cache.
  */
 final class LaneLoops {
     private LaneLoops() {}
@@ -36,57 +37,78 @@ final class LaneLoops {
         }
     }
 
-    static void tensions(
-            double[] stiffness, double[] bend, double[] level, double[] offset, double[] root, double[] tension) {
+    /** Tension of the edge; and dT/dw of its lower end times the root, which leaves the division by it to the pivot. */
+    static void tensionsAndSlopes(
+            double[] stiffness,
+            double perM,
+            double[] bend,
+            double[] level,
+            double[] offset,
+            double[] root,
+            double[] tension,
+            double[] slopeTimesRoot) {
         for (int l = 0; l < tension.length; l++) {
-            tension[l] = stiffness[l] * (offset[l] + bend[l] * root[l] + level[l]);
-        }
-    }
-
-    /** dT/dw of the lower end of the edge. */
-    static void slopes(double[] stiffness, double perM, double[] bend, double[] offset, double[] root, double[] slope) {
-        for (int l = 0; l < slope.length; l++) {
-            slope[l] = stiffness[l] * perM * (1 + bend[l] * offset[l] / root[l]);
+            double e = stiffness[l];
+            double b = bend[l];
+            double x = offset[l];
+            double r = root[l];
+            tension[l] = e * (x + b * r + level[l]);
+            slopeTimesRoot[l] = e * perM * (r + b * x);
         }
     }
 
     /**
-     * Takes what pulls a node up from the force that its children handed on, and adds the square of the node's residual;
-     * {@code pull} goes from the tension of the children to that of the edge itself.
+     * Takes what pulls a node up from the force that its children handed on, and adds the square of the node's residual,
+     * which is what the tension of its children leaves over.
      */
     static void balance(
             double[] tension, double[] hold, double[] w, double[] force, double[] pull, double[] normSquared) {
         for (int l = 0; l < force.length; l++) {
             double up = tension[l] + hold[l] * w[l];
-            force[l] -= up;
             double residual = pull[l] - up;
+            force[l] -= up;
             normSquared[l] += residual * residual;
-            pull[l] = tension[l];
         }
     }
 
-    /** Share of the parent's step that a node follows, and its step if the parent stays. */
-    static void pivots(double[] diagonal, double[] hold, double[] slope, double[] force, double[] share, double[] own) {
+    /**
+     * Share of the parent's step that a node follows, its step if the parent stays, and the stiffness that the node,
+     * eliminated, leaves to its parent. With d for what holds the node from below and beside and s for the slope of its
+     * edge, the share is s / (d + s) and d s / (d + s) is left.
+     */
+    static void pivots(
+            double[] diagonal,
+            double[] hold,
+            double[] slopeTimesRoot,
+            double[] root,
+            double[] force,
+            double[] share,
+            double[] own) {
         for (int l = 0; l < share.length; l++) {
-            double inverse = 1 / (diagonal[l] + hold[l] + slope[l]);
-            share[l] = slope[l] * inverse;
-            own[l] = force[l] * inverse;
+            double held = diagonal[l] + hold[l];
+            double r = root[l];
+            double s = slopeTimesRoot[l];
+            double inverse = 1 / (held * r + s);
+            double follows = s * inverse;
+            share[l] = follows;
+            own[l] = force[l] * r * inverse;
+            diagonal[l] = held * follows;
         }
     }
 
-    /** What the node, eliminated, leaves to its parent. */
-    static void handUp(
-            double[] tension, double[] slope, double[] own, double[] share, double[] force, double[] diagonal) {
+    /** The force that the node, eliminated, leaves to its parent, and the tension that pulls there. */
+    static void handUp(double[] tension, double[] share, double[] force, double[] pull) {
         for (int l = 0; l < force.length; l++) {
-            force[l] = tension[l] + slope[l] * own[l];
-            diagonal[l] = slope[l] - slope[l] * share[l];
+            double t = tension[l];
+            force[l] = t + share[l] * force[l];
+            pull[l] = t;
         }
     }
 
     /** The root has no edge of its own. */
-    static void rootStep(double[] hold, double[] w, double[] force, double[] diagonal, double[] step) {
-        for (int l = 0; l < step.length; l++) {
-            step[l] = (force[l] - hold[l] * w[l]) / (diagonal[l] + hold[l]);
+    static void rootStep(double[] hold, double[] w, double[] force, double[] diagonal, double[] own) {
+        for (int l = 0; l < own.length; l++) {
+            own[l] = (force[l] - hold[l] * w[l]) / (diagonal[l] + hold[l]);
         }
     }
 
@@ -101,9 +123,11 @@ final class LaneLoops {
     static void follow(double[] own, double[] share, double[] stepParent, double[] step, double[] w, double[] largest) {
         for (int l = 0; l < step.length; l++) {
             double by = own[l] + share[l] * stepParent[l];
+            double at = w[l];
+            double before = largest[l];
             step[l] = by;
-            w[l] += by;
-            largest[l] = Math.max(largest[l], Math.abs(by));
+            w[l] = at + by;
+            largest[l] = Math.max(before, Math.abs(by));
         }
     }
 
