@@ -28,7 +28,7 @@ final class LaneBlock {
         perRad = perRad(geometry, bodyScale);
         int nodes = mesh.tree().nodes();
         bedElongation = new double[nodes][lanes.size()];
-        stance = new Stance(nodes, lanes.size());
+        stance = new Stance(mesh.arms(), nodes, lanes.size());
         strain = new double[nodes][lanes.size()];
     }
 
@@ -38,14 +38,14 @@ final class LaneBlock {
 
     /** A place to stand for somebody who goes through postures one by one. */
     Stance newStance() {
-        return new Stance(mesh.tree().nodes(), lanes.size());
+        return new Stance(mesh.arms(), mesh.tree().nodes(), lanes.size());
     }
 
     /** Solves one posture from where the stance is; what is read afterwards is that of this posture. */
     void solve(Posture posture, Stance from) {
         stance = from;
         bedElongation(posture);
-        stance.guess(posture, mesh.arms());
+        stance.guess(posture);
         try {
             solver.solve(bedElongation, stance.slideM());
         } catch (NonConvergenceException e) {

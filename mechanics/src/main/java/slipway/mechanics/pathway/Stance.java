@@ -1,72 +1,110 @@
 package slipway.mechanics.pathway;
 
-import java.util.Arrays;
-import java.util.Collection;
+import java.util.List;
 import slipway.mechanics.body.Posture;
 
-/** Where a block of draws stands: the last posture and the one before with their slides. In the reference posture at first. */
+/**
+ * Where a block of draws stands: the last three postures with their slides, and where the last two motions began. All are
+ * the reference posture at first.
+ *
+ * <p>A motion begins with a move much longer than the one before. Who tries one motion after another begins each near the
+ * beginning of the last, not near its end, so that a new one starts from whichever is nearer.
+ */
 final class Stance {
-    /** How far a move may be taken to go on, in lengths of the move before. */
-    private static final double FURTHEST = 2;
+    private final List<BedArm> arms;
+    private Footing now;
+    private Footing before;
+    private Footing earlier;
+    private Footing began;
+    private Footing beganBefore;
 
-    private final double[][] slideM;
-    private final double[][] beforeM;
-    private Posture at = Posture.reference();
-    private Posture before = Posture.reference();
+    /** Whether the posture that is stood in began a motion, and is not kept as that yet. */
+    private boolean beginning;
 
-    Stance(int nodes, int lanes) {
-        slideM = new double[nodes][lanes];
-        beforeM = new double[nodes][lanes];
+    /**
+     * @param arms the joints that count
+     */
+    Stance(List<BedArm> arms, int nodes, int lanes) {
+        this.arms = arms;
+        now = new Footing(arms.size(), nodes, lanes);
+        before = new Footing(arms.size(), nodes, lanes);
+        earlier = new Footing(arms.size(), nodes, lanes);
+        began = new Footing(arms.size(), nodes, lanes);
+        beganBefore = new Footing(arms.size(), nodes, lanes);
     }
 
     /** Slides of every node, m. */
     double[][] slideM() {
-        return slideM;
+        return now.slideM;
     }
 
     /** Back to the reference posture, whose slides are 0. */
     void reset() {
-        for (int i = 0; i < slideM.length; i++) {
-            Arrays.fill(slideM[i], 0);
-            Arrays.fill(beforeM[i], 0);
+        for (Footing footing : List.of(now, before, earlier, began, beganBefore)) {
+            footing.reset();
         }
-        at = Posture.reference();
-        before = Posture.reference();
+        beginning = false;
     }
 
-    /**
-     * Goes on to a posture with a guess of its slides: the last change of them goes on by the share of the last move that
-     * the new move repeats. In even steps along a motion this leaves little to solve.
-     *
-     * @param arms the joints that count
-     */
-    void guess(Posture next, Collection<BedArm> arms) {
-        double factor = repeated(next, arms);
-        for (int i = 0; i < slideM.length; i++) {
-            ahead(slideM[i], beforeM[i], factor);
+    /** Goes on to a posture with a guess of its slides, which {@link #slideM} then gives. */
+    void guess(Posture next) {
+        double[] angles = new double[arms.size()];
+        for (int a = 0; a < angles.length; a++) {
+            angles[a] = Math.toRadians(
+                    next.angleDeg(arms.get(a).joint(), arms.get(a).limb()));
         }
-        before = at;
-        at = next;
+        keepBeginning();
+        if (length(began.moveTo(angles)) < length(now.moveTo(angles))) {
+            goBack();
+        }
+        double[] move = now.moveTo(angles);
+        double[] last = before.moveTo(now);
+        beginning = length(move) > Foresight.FURTHEST * length(last);
+        step(Foresight.of(move, last, earlier.moveTo(before)));
+        now.standAt(angles);
     }
 
-    /** The new move projected on the last one, in lengths of that. */
-    private double repeated(Posture next, Collection<BedArm> arms) {
-        double along = 0;
+    private void keepBeginning() {
+        if (beginning) {
+            Footing free = beganBefore;
+            beganBefore = began;
+            began = free;
+            began.copy(now);
+            beginning = false;
+        }
+    }
+
+    private void goBack() {
+        now.copy(began);
+        before.copy(beganBefore);
+        earlier.copy(beganBefore);
+    }
+
+    /** Slides of the next posture, put where those of the earliest were. */
+    private void step(Foresight guess) {
+        for (int i = 0; i < now.slideM.length; i++) {
+            ahead(guess.last(), guess.first(), now.slideM[i], before.slideM[i], earlier.slideM[i]);
+        }
+        Footing next = earlier;
+        earlier = before;
+        before = now;
+        now = next;
+    }
+
+    private static void ahead(double last, double first, double[] now, double[] before, double[] earlier) {
+        for (int l = 0; l < now.length; l++) {
+            double s = now[l];
+            double b = before[l];
+            double e = earlier[l];
+            earlier[l] = s + last * (s - b) + first * (b - e);
+        }
+    }
+
+    private static double length(double[] move) {
         double square = 0;
-        for (BedArm arm : arms) {
-            double last = at.angleDeg(arm.joint(), arm.limb()) - before.angleDeg(arm.joint(), arm.limb());
-            double move = next.angleDeg(arm.joint(), arm.limb()) - at.angleDeg(arm.joint(), arm.limb());
-            along += last * move;
-            square += last * last;
+        for (double part : move) {
+            square += part * part;
         }
-        return square > 0 ? Math.max(-1, Math.min(FURTHEST, along / square)) : 0;
-    }
-
-    private static void ahead(double[] slide, double[] before, double factor) {
-        for (int l = 0; l < slide.length; l++) {
-            double now = slide[l];
-            slide[l] = now + factor * (now - before[l]);
-            before[l] = now;
-        }
+        return Math.sqrt(square);
     }
 }
