@@ -37,7 +37,6 @@ final class LibrarySolver {
     }
 
     private void assemble(ScalarSolver.Draw draw, double[] w, RealMatrix matrix, RealVector force) {
-        double taut = 1 - draw.slack;
         for (int i = 0; i < w.length; i++) {
             force.addToEntry(i, -draw.hold[i] * w[i]);
             matrix.addToEntry(i, i, draw.hold[i]);
@@ -46,11 +45,10 @@ final class LibrarySolver {
             }
             int p = problem.tree().parent(i);
             double perM = 1 / problem.tree().edgeLengthM(i);
-            double strain = draw.bed[i] + (w[i] - w[p]) * perM;
-            double x = strain - draw.midpoint;
-            double root = Math.sqrt(x * x + draw.width * draw.width);
-            double tension = draw.stiffness[i] * (draw.slack * strain + taut * (0.5 * (x + root) - draw.rampAtZero));
-            double edge = draw.stiffness[i] * perM * (draw.slack + taut * 0.5 * (1 + x / root));
+            double x = draw.bed[i] + (w[i] - w[p]) * perM - draw.midpoint;
+            double root = Math.sqrt(x * x + draw.widthSquared);
+            double tension = draw.stiffness[i] * (x + draw.bend * root + draw.level);
+            double edge = draw.stiffness[i] * perM * (1 + draw.bend * x / root);
             force.addToEntry(i, -tension);
             force.addToEntry(p, tension);
             matrix.addToEntry(i, i, edge);

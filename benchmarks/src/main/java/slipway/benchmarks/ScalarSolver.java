@@ -1,8 +1,9 @@
 package slipway.benchmarks;
 
+import java.util.Arrays;
 import slipway.mechanics.pathway.KernelProblem;
 
-/** The same Newton steps as the kernel, one draw at a time in plain scalar Java: what batching is held against. */
+/** The same two passes as the kernel, one draw at a time in plain scalar Java: what batching is held against. */
 final class ScalarSolver {
     private static final double TOLERANCE_M = 1e-6;
     private static final int MAX_STEPS = 60;
@@ -10,9 +11,10 @@ final class ScalarSolver {
     private final int nodes;
     private final int[] parent;
     private final double[] perM;
-    private final double[] slope;
     private final double[] force;
     private final double[] diagonal;
+    private final double[] share;
+    private final double[] own;
     private final double[] step;
 
     ScalarSolver(KernelProblem problem) {
@@ -23,86 +25,84 @@ final class ScalarSolver {
             parent[i] = problem.tree().parent(i);
             perM[i] = i == 0 ? 0 : 1 / problem.tree().edgeLengthM(i);
         }
-        slope = new double[nodes];
         force = new double[nodes];
         diagonal = new double[nodes];
+        share = new double[nodes];
+        own = new double[nodes];
         step = new double[nodes];
     }
 
     /** Solves one draw in full Newton steps; the slides are overwritten. Returns the number of steps. */
     int solve(Draw draw, double[] w) {
         for (int iteration = 1; iteration <= MAX_STEPS; iteration++) {
-            assemble(draw, w);
-            if (eliminate(w) <= TOLERANCE_M) {
+            eliminate(draw, w);
+            if (takeStep(w) <= TOLERANCE_M) {
                 return iteration;
             }
         }
         throw new IllegalStateException("the scalar solver did not converge");
     }
 
-    private void assemble(Draw draw, double[] w) {
-        for (int i = 0; i < nodes; i++) {
-            force[i] = -draw.hold[i] * w[i];
-            diagonal[i] = draw.hold[i];
-        }
-        double taut = 1 - draw.slack;
-        for (int i = 1; i < nodes; i++) {
+    /** From the leaves to the root: tension and slope of each edge, and its node eliminated at once. */
+    private void eliminate(Draw draw, double[] w) {
+        Arrays.fill(force, 0);
+        Arrays.fill(diagonal, 0);
+        for (int i = nodes - 1; i > 0; i--) {
             int p = parent[i];
-            double strain = draw.bed[i] + (w[i] - w[p]) * perM[i];
-            double x = strain - draw.midpoint;
-            double root = Math.sqrt(x * x + draw.width * draw.width);
-            double tension = draw.stiffness[i] * (draw.slack * strain + taut * (0.5 * (x + root) - draw.rampAtZero));
-            double edge = draw.stiffness[i] * perM[i] * (draw.slack + taut * 0.5 * (1 + x / root));
-            slope[i] = edge;
-            force[i] -= tension;
-            force[p] += tension;
-            diagonal[i] += edge;
-            diagonal[p] += edge;
+            double x = draw.bed[i] + (w[i] - w[p]) * perM[i] - draw.midpoint;
+            double root = Math.sqrt(x * x + draw.widthSquared);
+            double tension = draw.stiffness[i] * (x + draw.bend * root + draw.level);
+            double slope = draw.stiffness[i] * perM[i] * (1 + draw.bend * x / root);
+            double inverse = 1 / (diagonal[i] + draw.hold[i] + slope);
+            share[i] = slope * inverse;
+            own[i] = (force[i] - tension - draw.hold[i] * w[i]) * inverse;
+            force[p] += tension + slope * own[i];
+            diagonal[p] += slope - slope * share[i];
         }
+        own[0] = (force[0] - draw.hold[0] * w[0]) / (diagonal[0] + draw.hold[0]);
     }
 
-    private double eliminate(double[] w) {
-        for (int i = nodes - 1; i > 0; i--) {
-            double share = slope[i] / diagonal[i];
-            diagonal[parent[i]] -= slope[i] * share;
-            force[parent[i]] += share * force[i];
-        }
-        step[0] = force[0] / diagonal[0];
-        double largest = Math.abs(step[0]);
-        w[0] += step[0];
+    private double takeStep(double[] w) {
+        step[0] = own[0];
+        w[0] += own[0];
+        double largest = Math.abs(own[0]);
         for (int i = 1; i < nodes; i++) {
-            step[i] = (force[i] + slope[i] * step[parent[i]]) / diagonal[i];
+            step[i] = own[i] + share[i] * step[parent[i]];
             w[i] += step[i];
             largest = Math.max(largest, Math.abs(step[i]));
         }
         return largest;
     }
 
-    /** One lane of a problem, laid out by node. */
+    /** One lane of a problem, laid out by node; the curve of tension over strain as the kernel has it. */
     static final class Draw {
+        /** E, b and c of the tension {@code E (x + b r + c)}. */
         final double[] stiffness;
+
+        final double bend;
+        final double level;
+        final double midpoint;
+        final double widthSquared;
         final double[] hold;
         final double[] bed;
-        final double midpoint;
-        final double width;
-        final double slack;
-        final double rampAtZero;
 
         Draw(KernelProblem problem, int lane) {
             int n = problem.tree().nodes();
-            stiffness = column(problem.tissue().axialStiffness(), lane, n);
-            hold = column(problem.tissue().holdPerM(), lane, n);
-            bed = column(problem.bedElongation(), lane, n);
+            double slack = problem.tissue().slackSlope()[lane];
+            double width = problem.tissue().toeWidth()[lane];
+            stiffness = column(problem.tissue().axialStiffness(), lane, n, 0.5 * (1 + slack));
+            bend = (1 - slack) / (1 + slack);
             midpoint = problem.tissue().toeMidpoint()[lane];
-            width = problem.tissue().toeWidth()[lane];
-            slack = problem.tissue().slackSlope()[lane];
-            rampAtZero = 0.5 * (Math.sqrt(midpoint * midpoint + width * width) - midpoint);
+            widthSquared = width * width;
+            level = midpoint - bend * Math.sqrt(midpoint * midpoint + widthSquared);
+            hold = column(problem.tissue().holdPerM(), lane, n, 1);
+            bed = column(problem.bedElongation(), lane, n, 1);
         }
 
-        private static double[] column(double[][] rows, int lane, int n) {
+        private static double[] column(double[][] rows, int lane, int n, double times) {
             double[] column = new double[n];
             for (int i = 0; i < n; i++) {
-                column[i] = rows[i][lane];
+                column[i] = rows[i][lane] * times;
             }
             return column;
         }

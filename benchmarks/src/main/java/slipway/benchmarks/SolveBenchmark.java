@@ -26,8 +26,9 @@ import slipway.mechanics.pathway.KernelProblem;
 @Measurement(iterations = 5, time = 2)
 @Fork(1)
 public class SolveBenchmark {
-    static final int LANES = 32;
-    static final int LIBRARY_LANES = 1;
+    /** As many draws as the program solves together. */
+    static final int LANES = 128;
+
     static final String POSTURE = "hip 60 knee 10 ankle 10 neck 10";
 
     private KernelProblem problem = problem();
