@@ -28,6 +28,7 @@ import slipway.app.plan.WhatIfCommand;
 import slipway.app.records.AuditCommand;
 import slipway.app.records.BackupCommand;
 import slipway.app.records.CaseloadCommand;
+import slipway.app.records.CodesCommand;
 import slipway.app.records.ExportCommand;
 import slipway.app.records.ImportCommand;
 import slipway.app.records.PersonCommand;
@@ -72,6 +73,7 @@ import slipway.app.study.StudyCommand;
             RestoreCommand.class,
             PersonCommand.class,
             CaseloadCommand.class,
+            CodesCommand.class,
             StudyCommand.class,
             SchemaCommand.class,
         },

@@ -8,6 +8,7 @@ import slipway.care.record.access.Passkeys;
 import slipway.care.record.access.Staff;
 import slipway.care.record.caseload.Caseload;
 import slipway.care.record.chart.Charts;
+import slipway.care.record.codes.ClinicCodes;
 import slipway.care.record.draft.Drafts;
 import slipway.care.record.follow.Alerts;
 import slipway.care.record.person.People;
@@ -21,6 +22,7 @@ import slipway.store.access.Scopes;
 import slipway.store.access.StaffStore;
 import slipway.store.caseload.CaseloadStore;
 import slipway.store.chart.ChartsStore;
+import slipway.store.codes.ClinicCodesStore;
 import slipway.store.db.Db;
 import slipway.store.db.Ids;
 import slipway.store.draft.DraftStore;
@@ -40,6 +42,7 @@ record StoredRecords(
         Staff staff,
         Passkeys passkeys,
         Clinics clinics,
+        ClinicCodes codes,
         Links links,
         ApiTokens tokens,
         Reminders reminders,
@@ -59,6 +62,7 @@ record StoredRecords(
                 new StaffStore(db, trail, ids),
                 new PasskeyStore(db, trail, ids),
                 new ClinicStore(db, trail),
+                new ClinicCodesStore(db, trail),
                 new LinkStore(db, trail, ids, scopes),
                 new ApiTokenStore(db, trail),
                 new ReminderStore(db, trail, scopes),

@@ -28,6 +28,7 @@ import slipway.exchange.fhir.Referral;
 import slipway.exchange.fhir.RefusedException;
 import slipway.exercises.exercise.Language;
 import slipway.mechanics.body.Side;
+import slipway.reasoning.codes.DiagnosisCodes;
 import slipway.store.Store;
 
 /** {@code slipway fhir take}. */
@@ -89,8 +90,9 @@ final class FhirTakeCommand implements Callable<Integer> {
             Clinic clinic = RecordsPlace.clinic(store, clinicId);
             Act act = RecordsPlace.act("fhir", clinic.id());
             Optional<Chart> chart = where.episode.map(id -> chart(store.records(), clinic, id, act));
-            Referral referral =
-                    chart.map(open -> Referral.into(open, text)).orElseGet(() -> Referral.ofNewPerson(text));
+            var codes = DiagnosisCodes.of(store.records().codes().inUse(clinic.id()));
+            Referral referral = chart.map(open -> Referral.into(open, text, codes))
+                    .orElseGet(() -> Referral.ofNewPerson(text, codes));
             PrintWriter out = spec.commandLine().getOut();
             PreviewText.print(referral.preview(), out);
             if (confirm.isEmpty()) {

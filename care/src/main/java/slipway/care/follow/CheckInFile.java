@@ -18,15 +18,14 @@ import static slipway.care.follow.CheckInColumn.STILL_NUMB;
 import static slipway.care.follow.CheckInColumn.USUAL_PAIN;
 import static slipway.care.follow.CheckInColumn.WORST;
 
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import slipway.care.table.Cell;
+import slipway.care.table.CsvTable;
 import slipway.exercises.yaml.Mistake;
 import slipway.exercises.yaml.MistakesException;
 import slipway.reasoning.response.checkin.CheckIn;
@@ -79,77 +78,9 @@ public final class CheckInFile {
     }
 
     private List<CheckIn> readAll(byte[] bytes) {
-        if (bytes.length > MAX_BYTES) {
-            mistakes.add(ofFile("must have at most %d bytes, had %d".formatted(MAX_BYTES, bytes.length)));
-            return List.of();
-        }
-        CsvCells cells;
-        try {
-            String text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
-            cells = CsvCells.read(text.replaceFirst("^\uFEFF", ""));
-        } catch (CharacterCodingException e) {
-            mistakes.add(ofFile("must be UTF-8 text"));
-            return List.of();
-        }
-        mistakes.addAll(cells.mistakes());
-        if (cells.rows().isEmpty()) {
-            mistakes.add(ofFile("is empty; it must begin with the row " + String.join(",", CheckInColumn.keys())));
-            return List.of();
-        }
-        if (!header(cells.rows().get(0))) {
-            return List.of();
-        }
-        return rows(cells.rows().subList(1, cells.rows().size()));
-    }
-
-    private static Mistake ofFile(String message) {
-        return new Mistake(1, 1, "", "the file " + message);
-    }
-
-    private boolean header(List<Cell> header) {
-        List<String> names = header.stream().map(Cell::text).toList();
-        if (names.equals(CheckInColumn.keys())) {
-            return true;
-        }
-        for (int i = 0; i < Math.max(names.size(), CheckInColumn.values().length); i++) {
-            Cell at = header.get(Math.min(i, header.size() - 1));
-            if (i >= names.size()) {
-                mistakes.add(new Mistake(
-                        at.line(),
-                        at.column(),
-                        "",
-                        "the column %s is missing".formatted(CheckInColumn.values()[i].key())));
-            } else if (i >= CheckInColumn.values().length) {
-                mistakes.add(
-                        new Mistake(at.line(), at.column(), "", "there is no column \"%s\"".formatted(names.get(i))));
-            } else if (!names.get(i).equals(CheckInColumn.values()[i].key())) {
-                mistakes.add(new Mistake(
-                        at.line(),
-                        at.column(),
-                        "",
-                        "column %d must be %s, was \"%s\""
-                                .formatted(i + 1, CheckInColumn.values()[i].key(), names.get(i))));
-            }
-        }
-        return false;
-    }
-
-    private List<CheckIn> rows(List<List<Cell>> rows) {
         var checkIns = new ArrayList<CheckIn>();
         var across = new AcrossRows();
-        for (List<Cell> cells : rows) {
-            if (cells.size() != CheckInColumn.values().length) {
-                Cell last = cells.get(cells.size() - 1);
-                mistakes.add(new Mistake(
-                        last.line(),
-                        last.column(),
-                        "",
-                        "the row must have %d values, had %d".formatted(CheckInColumn.values().length, cells.size())));
-                continue;
-            }
+        for (List<Cell> cells : CsvTable.rows(bytes, MAX_BYTES, CheckInColumn.keys(), mistakes)) {
             var row = new CheckInRow(cells, mistakes);
             row(row).ifPresent(checkIn -> {
                 across.check(row, checkIn);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import slipway.care.table.Cell;
 import slipway.exercises.yaml.Mistake;
 import slipway.exercises.yaml.NearestWord;
 import slipway.reasoning.response.checkin.Coded;

@@ -7,6 +7,7 @@ import slipway.care.record.access.Passkeys;
 import slipway.care.record.access.Staff;
 import slipway.care.record.caseload.Caseload;
 import slipway.care.record.chart.Charts;
+import slipway.care.record.codes.ClinicCodes;
 import slipway.care.record.draft.Drafts;
 import slipway.care.record.follow.Alerts;
 import slipway.care.record.person.People;
@@ -33,6 +34,8 @@ public interface Records {
     Passkeys passkeys();
 
     Clinics clinics();
+
+    ClinicCodes codes();
 
     Links links();
 

@@ -5,7 +5,6 @@ import slipway.care.CareData;
 import slipway.care.casefile.History;
 import slipway.care.facts.Frame;
 import slipway.reasoning.codes.CodeEntry;
-import slipway.reasoning.codes.DiagnosisCodes;
 import slipway.reasoning.measures.Numbers;
 
 /** Who it is about, and what the person told. */
@@ -57,8 +56,7 @@ final class HeadParts {
             out.blank("none", "label.diagnosis", "episode/diagnoses");
         }
         for (String code : codes) {
-            String words =
-                    DiagnosisCodes.bundled().find(code).map(CodeEntry::words).orElse("");
+            String words = in.codes().find(code, in.day()).map(CodeEntry::words).orElse("");
             out.say(code, words.isEmpty() ? code : code + ": " + words, "episode/diagnoses");
         }
         out.say("judgement", out.words().get("diagnoses.judgement"), "text");

@@ -8,6 +8,7 @@ import slipway.care.facts.Treatment;
 import slipway.care.follow.Follow;
 import slipway.care.visit.VisitPlan;
 import slipway.reasoning.billing.UnitRule;
+import slipway.reasoning.codes.DiagnosisCodes;
 import slipway.reasoning.course.CourseReport;
 import slipway.reasoning.response.propose.Followed;
 
@@ -19,6 +20,7 @@ import slipway.reasoning.response.propose.Followed;
  * @param course where the episode stands on that day; empty if no day of care is known
  * @param followed what came of the reports from home; empty if the plan is stopped or nothing was reported
  * @param unitRule how the payer counts minutes; empty if that is not set
+ * @param codes the diagnosis codes of the clinic
  */
 public record PaperInput(
         EpisodeFacts facts,
@@ -26,13 +28,14 @@ public record PaperInput(
         LocalDate day,
         Optional<CourseReport> course,
         Optional<Followed> followed,
-        Optional<UnitRule> unitRule) {
-    /** What there is on a day. */
+        Optional<UnitRule> unitRule,
+        DiagnosisCodes codes) {
+    /** What there is on a day, with the codes that ship with the program. */
     public static PaperInput of(EpisodeFacts facts, VisitPlan plan, LocalDate day, Optional<UnitRule> unitRule) {
         Optional<Followed> followed = plan.stopped() || facts.checkIns().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Follow.of(plan, facts.checkIns(), List.of(), Optional.of(day)));
-        return new PaperInput(facts, plan, day, facts.course(day), followed, unitRule);
+        return new PaperInput(facts, plan, day, facts.course(day), followed, unitRule, DiagnosisCodes.bundled());
     }
 
     /** The visits up to the day. */

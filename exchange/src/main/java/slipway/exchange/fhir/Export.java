@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import slipway.care.facts.EpisodeFacts;
 import slipway.care.visit.VisitPlan;
+import slipway.reasoning.codes.DiagnosisCodes;
 
 /**
  * What is exported.
@@ -15,16 +16,30 @@ import slipway.care.visit.VisitPlan;
  * @param program name and version of the program, for the provenance
  * @param papers signed notes and letters that go along
  * @param contact how the person is reached
+ * @param codes the diagnosis codes of the clinic
  */
 public record Export(
-        EpisodeFacts facts, VisitPlan plan, Instant issued, String program, List<PaperFile> papers, Contact contact) {
+        EpisodeFacts facts,
+        VisitPlan plan,
+        Instant issued,
+        String program,
+        List<PaperFile> papers,
+        Contact contact,
+        DiagnosisCodes codes) {
     public Export {
         papers = List.copyOf(papers);
     }
 
-    /** Without a way to reach the person, as from files, which hold none. */
+    /** Without a way to reach the person and without codes of a clinic, as from files, which hold none. */
     public Export(EpisodeFacts facts, VisitPlan plan, Instant issued, String program, List<PaperFile> papers) {
-        this(facts, plan, issued, program, papers, new Contact(Optional.empty(), Optional.empty()));
+        this(
+                facts,
+                plan,
+                issued,
+                program,
+                papers,
+                new Contact(Optional.empty(), Optional.empty()),
+                DiagnosisCodes.bundled());
     }
 
     /** How the person is reached. */

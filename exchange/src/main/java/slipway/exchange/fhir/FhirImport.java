@@ -15,6 +15,7 @@ import org.hl7.fhir.r4.model.Reference;
 import org.hl7.fhir.r4.model.Resource;
 import org.hl7.fhir.r4.model.ServiceRequest;
 import slipway.care.facts.EpisodeFacts;
+import slipway.reasoning.codes.DiagnosisCodes;
 
 /** Previews what a bundle would change: patient, conditions, a referral, scores. */
 public final class FhirImport {
@@ -22,9 +23,9 @@ public final class FhirImport {
     private final Merge merge;
     private final List<Preview.Item> items = new ArrayList<>();
 
-    private FhirImport(Bundle bundle, Known current) {
+    private FhirImport(Bundle bundle, Known current, DiagnosisCodes codes) {
         this.bundle = bundle;
-        this.merge = new Merge(current);
+        this.merge = new Merge(current, codes);
     }
 
     /**
@@ -35,13 +36,13 @@ public final class FhirImport {
      * @throws RefusedException if the text is too large, too deep, or no bundle: then nothing of it was used
      */
     public static Preview preview(byte[] text, Optional<EpisodeFacts> current) {
-        Preview preview = preview(text, current.map(Known::of).orElse(Known.NOTHING));
+        Preview preview = preview(text, current.map(Known::of).orElse(Known.NOTHING), DiagnosisCodes.bundled());
         return new Preview(preview.items(), preview.known(), current.map(preview.known()::in));
     }
 
-    static Preview preview(byte[] text, Known current) {
+    static Preview preview(byte[] text, Known current, DiagnosisCodes codes) {
         BundleReader.Read read = BundleReader.read(text);
-        var reading = new FhirImport(read.bundle(), current);
+        var reading = new FhirImport(read.bundle(), current, codes);
         read.unknown().forEach(what -> reading.add(0, "Bundle", Preview.Kind.NOT_UNDERSTOOD, what));
         return reading.run();
     }

@@ -118,7 +118,8 @@ final class FrameResources {
 
     private void condition(String code) {
         var condition = new Condition();
-        String words = DiagnosisCodes.bundled().find(code).map(CodeEntry::words).orElse("");
+        String words =
+                export.codes().find(code, export.day()).map(CodeEntry::words).orElse("");
         CodeableConcept concept = Codes.of(ICD, code, "");
         concept.setText(words.isEmpty() ? code : words);
         condition

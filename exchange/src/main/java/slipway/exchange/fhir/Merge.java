@@ -27,6 +27,7 @@ final class Merge {
 
     private final List<String> diagnoses;
     private final List<Taken> scores;
+    private final DiagnosisCodes codes;
     private Optional<String> name;
     private Optional<String> sex;
     private Optional<LocalDate> born;
@@ -34,7 +35,8 @@ final class Merge {
     private Optional<String> referrer;
 
     /** Beside what is known, which may be nothing. */
-    Merge(Known current) {
+    Merge(Known current, DiagnosisCodes codes) {
+        this.codes = codes;
         this.diagnoses = new ArrayList<>(current.diagnoses());
         this.scores = new ArrayList<>(current.scores());
         this.name = current.name();
@@ -122,7 +124,7 @@ final class Merge {
             return List.of(new Step(Preview.Kind.SAME, "diagnosis " + code.get()));
         }
         diagnoses.add(code.get());
-        String list = DiagnosisCodes.bundled().find(code.get()).isPresent() ? "" : " (not in the list of this clinic)";
+        String list = codes.knows(code.get()) ? "" : " (not in the list of this clinic)";
         return List.of(new Step(Preview.Kind.ADD, "diagnosis " + code.get() + list));
     }
 

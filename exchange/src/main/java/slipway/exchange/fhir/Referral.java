@@ -25,6 +25,7 @@ import slipway.care.record.person.Person;
 import slipway.care.record.person.PersonDetails;
 import slipway.exercises.exercise.Language;
 import slipway.mechanics.body.Side;
+import slipway.reasoning.codes.DiagnosisCodes;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -45,7 +46,7 @@ public final class Referral {
     /** What stood in the records. */
     private record Beside(Person person, SectionRecord paperwork, List<String> measureIds) {}
 
-    private Referral(byte[] text, Optional<Chart> chart) {
+    private Referral(byte[] text, Optional<Chart> chart, DiagnosisCodes codes) {
         this.chart = chart;
         // First, so that a change while this is read makes it stale.
         this.beside = chart.map(open -> new Beside(
@@ -53,17 +54,18 @@ public final class Referral {
                 open.section(Section.PAPERWORK),
                 open.measures().list().stream().map(MeasureEntry::id).toList()));
         this.before = chart.map(Known::of).orElse(Known.NOTHING);
-        this.preview = FhirImport.preview(text, before);
+        this.preview = FhirImport.preview(text, before, codes);
         this.state = state(text, beside);
     }
 
     /**
      * Lays a bundle beside nothing, for a new person.
      *
+     * @param codes the diagnosis codes of the clinic
      * @throws RefusedException as {@link FhirImport#preview}, or if the bundle tells of no patient
      */
-    public static Referral ofNewPerson(byte[] text) {
-        var referral = new Referral(text, Optional.empty());
+    public static Referral ofNewPerson(byte[] text, DiagnosisCodes codes) {
+        var referral = new Referral(text, Optional.empty(), codes);
         if (referral.preview.known().name().isEmpty()) {
             throw new RefusedException("the bundle names no patient; without a name there is no new person");
         }
@@ -73,10 +75,11 @@ public final class Referral {
     /**
      * Lays a bundle beside an episode.
      *
+     * @param codes the diagnosis codes of the clinic
      * @throws RefusedException as {@link FhirImport#preview}
      */
-    public static Referral into(Chart chart, byte[] text) {
-        return new Referral(text, Optional.of(chart));
+    public static Referral into(Chart chart, byte[] text, DiagnosisCodes codes) {
+        return new Referral(text, Optional.of(chart), codes);
     }
 
     /** What is known without the bundle. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import slipway.exchange.SampleEpisodes;
+import slipway.reasoning.codes.DiagnosisCodes;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -24,7 +25,8 @@ class MustSupportTest {
                     Instant.parse("2026-05-05T10:00:00Z"),
                     "Slipway test",
                     List.of(),
-                    new Export.Contact(Optional.of("555 0100"), Optional.of("invented@example.org"))))));
+                    new Export.Contact(Optional.of("555 0100"), Optional.of("invented@example.org")),
+                    DiagnosisCodes.bundled()))));
 
     @ParameterizedTest
     @CsvSource({

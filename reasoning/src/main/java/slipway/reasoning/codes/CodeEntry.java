@@ -19,6 +19,12 @@ public record CodeEntry(
         String words,
         String mark,
         String source) {
+    public CodeEntry {
+        if (validTo.filter(end -> !end.isAfter(validFrom)).isPresent()) {
+            throw new IllegalArgumentException(
+                    "%s must end after %s, ends %s".formatted(code, validFrom, validTo.get()));
+        }
+    }
 
     /** Which side a code names. */
     public enum CodeSide {
@@ -33,7 +39,30 @@ public record CodeEntry(
         return validTo.filter(end -> !service.isBefore(end)).isPresent();
     }
 
+    /** Whether it is a code on a day, to be billed or not. */
+    boolean isOn(LocalDate service) {
+        return !service.isBefore(validFrom) && !expired(service);
+    }
+
     boolean holds(LocalDate service) {
-        return billable && !service.isBefore(validFrom) && !expired(service);
+        return billable && isOn(service);
+    }
+
+    /** Whether both are lines of the same code for some same day. */
+    public boolean overlaps(CodeEntry that) {
+        return code.equals(that.code) && !expired(that.validFrom) && !that.expired(validFrom);
+    }
+
+    /** Whether it says the same of a code, wherever it was found. */
+    boolean saysSameAs(CodeEntry that) {
+        return billable == that.billable
+                && side == that.side
+                && validTo.equals(that.validTo)
+                && words.equals(that.words);
+    }
+
+    /** Whether it ends earlier, which one without an end never does. */
+    boolean endsBefore(CodeEntry that) {
+        return validTo.isPresent() && (that.validTo.isEmpty() || validTo.get().isBefore(that.validTo.get()));
     }
 }

@@ -3,43 +3,46 @@ package slipway.reasoning.codes;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import slipway.mechanics.body.Side;
 import slipway.reasoning.ReasoningData;
 import slipway.reasoning.codes.CodeEntry.CodeSide;
 
-/** The diagnosis codes that ship with the program. */
+/**
+ * The diagnosis codes in use: those that a clinic has loaded, and below them the small set that ships with the program.
+ *
+ * <p>The clinic's list speaks for a code from the first day that it gives for it: a code that the clinic has ended does
+ * not come back from below. For days before that the shipped line is asked.
+ */
 public final class DiagnosisCodes {
     /** System of these codes in FHIR. */
     public static final String SYSTEM = "http://hl7.org/fhir/sid/icd-10-cm";
 
-    private static final DiagnosisCodes BUNDLED = new DiagnosisCodes();
+    private static final CodeSet SHIPPED = new CodeSet(
+            ReasoningData.table("codes/icd10cm.csv").stream()
+                    .map(DiagnosisCodes::entry)
+                    .toList(),
+            ReasoningData.table("codes/exclusions.csv").stream()
+                    .map(row -> new CodeExclusion(
+                            row.get("family"), row.get("other"), Integer.parseInt(row.get("kind")), row.get("source")))
+                    .toList());
+    private static final Map<String, List<CodeEntry>> SHIPPED_BY_CODE = SHIPPED.byCode();
+    private static final DiagnosisCodes BUNDLED = new DiagnosisCodes(CodeSet.EMPTY);
     private static final String CAUDA_EQUINA = "G83.4";
 
-    private final Map<String, CodeEntry> byCode = new LinkedHashMap<>();
-    private final List<Exclusion> exclusions;
+    private final CodeSet own;
+    private final Map<String, List<CodeEntry>> ownByCode;
 
-    private record Exclusion(String family, String other, int kind) {
-        boolean meets(String a, String b) {
-            return (a.startsWith(family) && b.startsWith(other)) || (b.startsWith(family) && a.startsWith(other));
-        }
-    }
-
-    private DiagnosisCodes() {
-        for (CSVRecord row : ReasoningData.table("codes/icd10cm.csv")) {
-            CodeEntry entry = entry(row);
-            if (byCode.put(entry.code(), entry) != null) {
-                throw new IllegalStateException("icd10cm.csv: " + entry.code() + " is given twice");
-            }
-        }
-        exclusions = ReasoningData.table("codes/exclusions.csv").stream()
-                .map(row -> new Exclusion(row.get("family"), row.get("other"), Integer.parseInt(row.get("kind"))))
-                .toList();
+    private DiagnosisCodes(CodeSet own) {
+        this.own = own;
+        this.ownByCode = own.byCode();
     }
 
     private static CodeEntry entry(CSVRecord row) {
@@ -59,14 +62,54 @@ public final class DiagnosisCodes {
         return BUNDLED;
     }
 
-    /** The line of a code. */
-    public Optional<CodeEntry> find(String code) {
-        return Optional.ofNullable(byCode.get(code));
+    /** The codes of a clinic, above those of the program. */
+    public static DiagnosisCodes of(CodeSet clinic) {
+        return clinic.entries().isEmpty() && clinic.exclusions().isEmpty() ? BUNDLED : new DiagnosisCodes(clinic);
     }
 
-    /** Codes that may be billed for a day of service, in the order of the list. */
+    /** Whether there is a line of this code for some day. */
+    public boolean knows(String code) {
+        return ownByCode.containsKey(code) || SHIPPED_BY_CODE.containsKey(code);
+    }
+
+    /**
+     * The line of a code on a day; if it has none on this day, the last one before, otherwise the first one after: which
+     * it is tells {@link CodeEntry#validFrom} and {@link CodeEntry#validTo}.
+     */
+    public Optional<CodeEntry> find(String code, LocalDate service) {
+        List<CodeEntry> ours = ownByCode.getOrDefault(code, List.of());
+        List<CodeEntry> shipped = SHIPPED_BY_CODE.getOrDefault(code, List.of());
+        return begun(ours, service)
+                .or(() -> begun(shipped, service))
+                .or(() -> ours.stream().findFirst())
+                .or(() -> shipped.stream().findFirst());
+    }
+
+    private static Optional<CodeEntry> begun(List<CodeEntry> lines, LocalDate service) {
+        return lines.stream()
+                .filter(line -> !service.isBefore(line.validFrom()))
+                .reduce((first, second) -> second);
+    }
+
+    /** Codes that may be billed for a day of service, in the order of the codes. */
     public List<CodeEntry> list(LocalDate service) {
-        return byCode.values().stream().filter(entry -> entry.holds(service)).toList();
+        return codes().stream()
+                .map(code -> find(code, service).orElseThrow())
+                .filter(entry -> entry.holds(service))
+                .toList();
+    }
+
+    /** Every line in use, in the order of the codes: those of the clinic, and those shipped for codes that it does not name. */
+    public List<CodeEntry> lines() {
+        return codes().stream()
+                .flatMap(code -> ownByCode.getOrDefault(code, SHIPPED_BY_CODE.getOrDefault(code, List.of())).stream())
+                .toList();
+    }
+
+    private SortedSet<String> codes() {
+        var all = new TreeSet<>(SHIPPED_BY_CODE.keySet());
+        all.addAll(ownByCode.keySet());
+        return all;
     }
 
     /**
@@ -94,16 +137,16 @@ public final class DiagnosisCodes {
     }
 
     private void one(String code, LocalDate service, Optional<Side> side, List<CodeProblem> problems) {
-        Optional<CodeEntry> entry = find(code);
+        Optional<CodeEntry> entry = find(code, service);
         if (entry.isEmpty()) {
-            boolean family = byCode.keySet().stream().anyMatch(known -> known.startsWith(code) && !code.isEmpty());
+            boolean family = codes().stream().anyMatch(known -> known.startsWith(code) && !code.isEmpty());
             problems.add(
                     family
                             ? family(code)
                             : new CodeProblem(
                                     CodeProblem.Kind.NOT_IN_LIST,
                                     false,
-                                    "%s is not in this program's small list; look it up.".formatted(code)));
+                                    "%s is in no list of this clinic or of the program; look it up.".formatted(code)));
             return;
         }
         dates(entry.get(), service, problems);
@@ -114,7 +157,7 @@ public final class DiagnosisCodes {
         }
     }
 
-    private void dates(CodeEntry entry, LocalDate service, List<CodeProblem> problems) {
+    private static void dates(CodeEntry entry, LocalDate service, List<CodeProblem> problems) {
         if (!entry.billable()) {
             problems.add(family(entry.code()));
         } else if (service.isBefore(entry.validFrom())) {
@@ -150,7 +193,10 @@ public final class DiagnosisCodes {
     }
 
     private void pair(String a, String b, List<CodeProblem> problems) {
-        exclusions.stream()
+        Stream.concat(
+                        own.exclusions().stream(),
+                        SHIPPED.exclusions().stream()
+                                .filter(shipped -> own.exclusions().stream().noneMatch(shipped::isAboutSame)))
                 .filter(each -> each.kind() == 1 && each.meets(a, b))
                 .findFirst()
                 .ifPresent(each -> problems.add(new CodeProblem(

@@ -70,6 +70,73 @@ class DiagnosisCodesReferenceTest {
                 .doesNotContain("G57.0", "M54.5");
     }
 
+    @Test
+    void theClinicsOwnLineComesFirstFromItsFirstDayOn() {
+        var own = DiagnosisCodes.of(new CodeSet(
+                List.of(
+                        own("G57.01", true, LocalDate.of(2026, 10, 1), Optional.of(LocalDate.of(2027, 10, 1))),
+                        own("Z99.9", true, LocalDate.of(2026, 10, 1), Optional.empty())),
+                List.of()));
+        assertThat(own.find("G57.01", LocalDate.of(2026, 9, 30)).orElseThrow().mark())
+                .isEqualTo("seen");
+        assertThat(own.find("G57.01", LocalDate.of(2026, 10, 1)).orElseThrow().mark())
+                .isEqualTo("clinic");
+        assertThat(kinds(own.check(List.of("G57.01"), LocalDate.of(2026, 9, 30), Optional.empty())))
+                .isEmpty();
+        assertThat(kinds(own.check(List.of("G57.01"), LocalDate.of(2027, 9, 30), Optional.empty())))
+                .isEmpty();
+        // What the clinic has ended does not come back from the shipped set, which knows no end.
+        assertThat(kinds(own.check(List.of("G57.01"), LocalDate.of(2027, 10, 1), Optional.empty())))
+                .containsExactly(Kind.NO_LONGER_VALID);
+        assertThat(kinds(own.check(List.of("Z99.9"), LocalDate.of(2026, 9, 30), Optional.empty())))
+                .containsExactly(Kind.NOT_YET_VALID);
+        assertThat(kinds(own.check(List.of("G57.02", "G57.0"), LocalDate.of(2026, 10, 1), Optional.empty())))
+                .containsExactly(Kind.NOT_BILLABLE);
+    }
+
+    @Test
+    void exclusionsOfTheClinicAddAndLift() {
+        LocalDate day = LocalDate.of(2026, 1, 5);
+        var own = DiagnosisCodes.of(new CodeSet(
+                List.of(),
+                List.of(new CodeExclusion("M54.3", "G57.0", 2, "own"), new CodeExclusion("G57.3", "G57.4", 1, "own"))));
+        assertThat(own.check(List.of("G57.01", "M54.31"), day, Optional.empty()))
+                .isEmpty();
+        assertThat(kinds(own.check(List.of("G57.41", "G57.31"), day, Optional.empty())))
+                .containsExactly(Kind.EXCLUDES_EACH_OTHER);
+        assertThat(kinds(own.check(List.of("M54.31", "M54.41"), day, Optional.empty())))
+                .containsExactly(Kind.EXCLUDES_EACH_OTHER);
+    }
+
+    @Test
+    void aNewListIsLaidBesideWhatIsInUse() {
+        LocalDate from = LocalDate.of(2015, 10, 1);
+        LocalDate end = LocalDate.of(2027, 10, 1);
+        var now = new CodeSet(List.of(own("Z99.9", true, from, Optional.empty())), List.of());
+        var next = new CodeSet(
+                List.of(
+                        own("G57.01", false, from, Optional.empty()),
+                        new CodeEntry(
+                                "G57.02",
+                                true,
+                                CodeEntry.CodeSide.LEFT,
+                                from,
+                                Optional.of(end),
+                                "sciatic nerve lesion",
+                                "clinic",
+                                "own"),
+                        own("Z99.8", true, from, Optional.empty())),
+                List.of());
+        assertThat(CodeChange.between(now, next))
+                .extracting(change -> change.line().code() + " " + change.kind())
+                .containsExactly("G57.01 CHANGED", "G57.02 ENDED", "Z99.8 NEW", "Z99.9 TAKEN_OUT");
+        assertThat(CodeChange.between(next, next)).isEmpty();
+    }
+
+    private static CodeEntry own(String code, boolean billable, LocalDate from, Optional<LocalDate> to) {
+        return new CodeEntry(code, billable, CodeEntry.CodeSide.NONE, from, to, "own words", "clinic", "own");
+    }
+
     private static List<CodeProblem> check(LocalDate service, Optional<Side> side, String... codes) {
         return DiagnosisCodes.bundled().check(Arrays.asList(codes), service, side);
     }

@@ -24,6 +24,7 @@ import slipway.exchange.fhir.EpisodeBundle;
 import slipway.exchange.fhir.Export;
 import slipway.exchange.fhir.Fhir;
 import slipway.web.episode.Cases;
+import slipway.web.episode.CodeBook;
 import slipway.web.shell.Pages;
 
 /** An episode as a FHIR R4 bundle. */
@@ -33,8 +34,10 @@ class FhirApi {
 
     private final ApiDesk desk;
     private final Cases cases;
+    private final CodeBook book;
 
-    FhirApi(ApiDesk desk, Cases cases) {
+    FhirApi(ApiDesk desk, Cases cases, CodeBook book) {
+        this.book = book;
         this.desk = desk;
         this.cases = cases;
     }
@@ -54,7 +57,8 @@ class FhirApi {
                 now,
                 "Slipway " + Pages.version(),
                 List.of(),
-                new Export.Contact(person.phone(), person.email()))));
+                new Export.Contact(person.phone(), person.email()),
+                book.of(chart.episode().clinicId()))));
         desk.noteExport(chart, "fhir", episode);
         return ResponseEntity.ok().contentType(FHIR).body(json.getBytes(StandardCharsets.UTF_8));
     }

@@ -23,6 +23,7 @@ import slipway.exchange.fhir.RefusedException;
 import slipway.exercises.exercise.Language;
 import slipway.mechanics.body.Side;
 import slipway.web.WebOptions;
+import slipway.web.episode.CodeBook;
 import slipway.web.episode.Desk;
 import slipway.web.form.Option;
 import slipway.web.shell.Area;
@@ -42,8 +43,10 @@ class ReferralController {
     private final Desk desk;
     private final Pages pages;
     private final WebOptions options;
+    private final CodeBook book;
 
-    ReferralController(Desk desk, Pages pages, WebOptions options) {
+    ReferralController(Desk desk, Pages pages, WebOptions options, CodeBook book) {
+        this.book = book;
         this.desk = desk;
         this.pages = pages;
         this.options = options;
@@ -118,8 +121,9 @@ class ReferralController {
 
     private Referral reading(ReferralForm form) {
         return form.into().isEmpty()
-                ? Referral.ofNewPerson(form.bytes())
-                : Referral.into(desk.open(form.into()), form.bytes());
+                ? Referral.ofNewPerson(form.bytes(), book.of(desk.act().clinicId()))
+                : Referral.into(
+                        desk.open(form.into()), form.bytes(), book.of(desk.act().clinicId()));
     }
 
     private String again(

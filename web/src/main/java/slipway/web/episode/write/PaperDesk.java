@@ -1,6 +1,8 @@
 package slipway.web.episode.write;
 
+import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -23,8 +25,11 @@ import slipway.documents.paper.PaperText;
 import slipway.documents.paper.Signed;
 import slipway.documents.pdf.PdfEngine;
 import slipway.reasoning.billing.UnitRule;
+import slipway.reasoning.codes.CodeProblem;
+import slipway.reasoning.codes.DiagnosisCodes;
 import slipway.reasoning.response.propose.Followed;
 import slipway.web.episode.Cases;
+import slipway.web.episode.CodeBook;
 import slipway.web.episode.Desk;
 import slipway.web.episode.home.HomeCourse;
 
@@ -37,9 +42,11 @@ class PaperDesk {
     private final Desk desk;
     private final Cases cases;
     private final HomeCourse home;
+    private final CodeBook book;
     private final PaperPrinter printer = new PaperPrinter(new PdfEngine());
 
-    PaperDesk(Desk desk, Cases cases, HomeCourse home) {
+    PaperDesk(Desk desk, Cases cases, HomeCourse home, CodeBook book) {
+        this.book = book;
         this.desk = desk;
         this.cases = cases;
         this.home = home;
@@ -66,7 +73,8 @@ class PaperDesk {
                 cases.today(),
                 known.facts().course(cases.today()),
                 followed,
-                unitRule(chart));
+                unitRule(chart),
+                codes(chart));
     }
 
     /** What was given; for papers that plan ahead also what the therapist has accepted and not yet tried. */
@@ -80,6 +88,15 @@ class PaperDesk {
                 .filter(plan -> plansAhead && plan.state() == PlanState.ACCEPTED)
                 .map(plan -> now.giving(home.visit(plan)))
                 .orElseGet(now::withoutExercises);
+    }
+
+    private DiagnosisCodes codes(Chart chart) {
+        return book.of(chart.episode().clinicId());
+    }
+
+    /** What is wrong with diagnosis codes of an episode on a day. */
+    List<CodeProblem> codeProblems(Chart chart, List<String> given, LocalDate day) {
+        return codes(chart).check(given, day, Optional.of(chart.episode().side()));
     }
 
     private Optional<UnitRule> unitRule(Chart chart) {

@@ -49,8 +49,20 @@ class PaperPages {
     String paper(Chart chart, Paper paper, HttpServletRequest request, Model model) {
         PaperView view = frame(chart, paper, request, model);
         model.addAttribute("versions", versions(chart, paper));
+        model.addAttribute(
+                "codeProblems",
+                papers.codeProblems(chart, codes(view.text()), view.text().day()));
         model.addAttribute("may", may(chart, view));
         return paper.signature().isEmpty() ? "episode/paper-draft" : "episode/paper-signed";
+    }
+
+    /** The diagnosis codes that a paper holds: the ids of their sentences end with them. */
+    private static List<String> codes(PaperText text) {
+        return text.sentences().stream()
+                .filter(sentence -> sentence.sources().contains("episode/diagnoses"))
+                .map(sentence -> sentence.id().substring(sentence.id().indexOf('/') + 1))
+                .filter(code -> code.matches("[A-Z][0-9].*"))
+                .toList();
     }
 
     /** What the pages of a paper have in common. */

@@ -17,6 +17,7 @@ import slipway.care.record.access.StaffAccount;
 import slipway.care.record.assembly.Assembly;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.VisitRecord;
+import slipway.care.record.content.Section;
 import slipway.care.record.papers.Paper;
 import slipway.documents.paper.PaperKind;
 import slipway.documents.paper.Signed;
@@ -30,6 +31,7 @@ import slipway.web.episode.Step;
 import slipway.web.episode.StepPage;
 import slipway.web.form.FormView;
 import slipway.web.form.Option;
+import slipway.web.shell.Times;
 
 /** The papers of an episode, what can be written, what is due, and what papers need beside the case. */
 @Component
@@ -72,6 +74,15 @@ class WriteStep implements StepPage {
         model.addAttribute("notRead", facts.map(ChartFacts::notRead).orElse(List.of()));
         model.addAttribute("visits", chart.visits().list());
         model.addAttribute("visitRows", visitRows(chart, form));
+        List<String> codes = chart.section(Section.PAPERWORK)
+                .content()
+                .path("diagnoses")
+                .valueStream()
+                .map(code -> code.asString(""))
+                .filter(code -> !code.isEmpty())
+                .toList();
+        model.addAttribute("codeProblems", papers.codeProblems(chart, codes, cases.today()));
+        model.addAttribute("today", Times.day(cases.today()));
         model.addAttribute("payers", payers());
         model.addAttribute("sents", options("sent.", SENT));
     }

@@ -1,4 +1,4 @@
-package slipway.care.follow;
+package slipway.care.table;
 
 /**
  * One value of a table.
@@ -7,8 +7,8 @@ package slipway.care.follow;
  * @param line from 1
  * @param column from 1, where it begins
  */
-record Cell(String text, int line, int column) {
-    boolean blank() {
+public record Cell(String text, int line, int column) {
+    public boolean blank() {
         return text.isEmpty();
     }
 }

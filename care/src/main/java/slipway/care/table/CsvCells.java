@@ -1,4 +1,4 @@
-package slipway.care.follow;
+package slipway.care.table;
 
 import java.util.ArrayList;
 import java.util.List;
