@@ -14,11 +14,9 @@ import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresBuilder;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LeastSquaresOptimizer;
 import org.hipparchus.optim.nonlinear.vector.leastsquares.LevenbergMarquardtOptimizer;
 import org.hipparchus.util.Pair;
-import slipway.mechanics.body.Person;
 import slipway.mechanics.parameters.DrawSet;
 import slipway.mechanics.parameters.ParameterVector;
 import slipway.mechanics.parameters.Prior;
-import slipway.mechanics.pathway.PathwayModel;
 
 /**
  * Fits the parameters to published rows by weighted non-linear least squares with priors: the most probable average
@@ -34,6 +32,7 @@ public final class Calibration {
     private static final int MAX_EVALUATIONS = 400;
 
     private final List<EvidenceRow> rows;
+    private final ModelForm form;
     private final double[] priorMean;
     private final RealMatrix priorPrecision;
     private final RealMatrix priorRoot;
@@ -51,6 +50,7 @@ public final class Calibration {
             }
         }
         this.rows = List.copyOf(rows);
+        this.form = form;
         priorMean = form.mean();
         priorPrecision = MatrixUtils.inverse(form.covariance());
         // Root R with RᵀR = precision: the misfit of the priors is R (free − mean), of unit weight.
@@ -121,7 +121,7 @@ public final class Calibration {
     }
 
     private Map<String, double[]> predict(List<ParameterVector> lanes) {
-        return RowPredictor.predict(new PathwayModel(Person.STANDARD, new DrawSet(lanes, 0)), rows);
+        return RowPredictor.predict(form.model(new DrawSet(lanes, 0)), rows);
     }
 
     static double[] values(Map<String, double[]> byId, EvidenceRow row) {
@@ -134,7 +134,7 @@ public final class Calibration {
 
     /** Standard error of each row: of the published mean, and of the prediction through the place of the site. */
     private double[] sigmas(double[] free) {
-        double[] place = new SiteUncertainty(rows).sd(Prior.toNatural(free));
+        double[] place = new SiteUncertainty(rows, form.bed()).sd(Prior.toNatural(free));
         double[] sigma = new double[rows.size()];
         for (int i = 0; i < sigma.length; i++) {
             sigma[i] = Math.hypot(rows.get(i).published().standardError().orElseThrow(), place[i]);

@@ -2,18 +2,20 @@ package slipway.mechanics.calibration;
 
 import java.util.List;
 import java.util.Map;
-import slipway.mechanics.body.Person;
 import slipway.mechanics.nerve.Site;
 import slipway.mechanics.parameters.DrawSet;
 import slipway.mechanics.parameters.ParameterVector;
+import slipway.mechanics.pathway.MuscleBed;
 import slipway.mechanics.pathway.PathwayModel;
 
 /** How much the uncertain place of each row's site moves its prediction. */
 final class SiteUncertainty {
     private final List<EvidenceRow> rows;
+    private final MuscleBed bed;
 
-    SiteUncertainty(List<EvidenceRow> rows) {
+    SiteUncertainty(List<EvidenceRow> rows, MuscleBed bed) {
         this.rows = rows;
+        this.bed = bed;
     }
 
     /** Standard deviation of each row's prediction through the place of its site, in the unit of the row. */
@@ -32,7 +34,7 @@ final class SiteUncertainty {
         List<EvidenceRow> moved = rows.stream().map(row -> moved(row, sign)).toList();
         List<Site> sites =
                 moved.stream().flatMap(row -> row.site().stream()).distinct().toList();
-        return RowPredictor.predict(PathwayModel.following(Person.STANDARD, DrawSet.single(parameters), sites), moved);
+        return RowPredictor.predict(PathwayModel.on(bed, DrawSet.single(parameters), sites), moved);
     }
 
     private static EvidenceRow moved(EvidenceRow row, int sign) {

@@ -15,10 +15,10 @@ import slipway.mechanics.body.Limb;
  */
 record BedArm(Joint joint, Limb limb, Branch branch, int[] edges, double[] fromM, double[] toM) {
     /** Share of the joint's elongation that falls on each edge, per length of the edge, 1/m. */
-    double[] sharePerM(JointZone zone) {
+    double[] sharePerM(JointBed bed) {
         double[] share = new double[edges.length];
         for (int i = 0; i < share.length; i++) {
-            share[i] = zone.share(fromM[i], toM[i]) / (toM[i] - fromM[i]);
+            share[i] = bed.share(fromM[i], toM[i]) / (toM[i] - fromM[i]);
         }
         return share;
     }

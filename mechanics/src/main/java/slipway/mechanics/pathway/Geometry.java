@@ -27,6 +27,7 @@ final class Geometry {
 
     private final Pathway pathway;
     private final List<CSVRecord> rows;
+    private final MuscleBed muscles;
     private final double statureM;
     private final Map<Segment, Double> startM = new EnumMap<>(Segment.class);
     private final Map<Segment, Double> lengthM = new EnumMap<>(Segment.class);
@@ -37,7 +38,12 @@ final class Geometry {
     }
 
     Geometry(Person person, Pathway pathway) {
+        this(person, pathway, MuscleBed.NONE);
+    }
+
+    Geometry(Person person, Pathway pathway, MuscleBed muscles) {
         this.pathway = pathway;
+        this.muscles = muscles;
         rows = TABLES.getOrDefault(pathway, List.of());
         statureM = person.statureM();
         for (CSVRecord row : rows) {
@@ -105,6 +111,21 @@ final class Geometry {
             }
         }
         throw new IllegalArgumentException("the nerve model has no zone for " + joint.key());
+    }
+
+    /** Where a joint lengthens the bed of a branch. */
+    JointBed bed(Joint joint, Branch branch) {
+        List<JointBed.Stretch> bellies = muscles.bellies().stream()
+                .filter(belly -> belly.holds(joint, branch))
+                .map(this::stretch)
+                .toList();
+        return new JointBed(zone(joint), bellies);
+    }
+
+    private JointBed.Stretch stretch(MuscleBed.Belly belly) {
+        double fromM = arcM(belly.segment(), belly.from());
+        double toM = arcM(belly.segment(), belly.to());
+        return new JointBed.Stretch(new JointZone(0.5 * (fromM + toM), 0.5 * (toM - fromM)), belly.share());
     }
 
     /** Natural logarithm of the area of a branch at an arc length, relative to the sciatic nerve at mid-thigh. */

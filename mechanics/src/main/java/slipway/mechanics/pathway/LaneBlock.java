@@ -82,11 +82,11 @@ final class LaneBlock {
         double[][][] all = new double[mesh.arms().size()][][];
         for (int a = 0; a < all.length; a++) {
             BedArm arm = mesh.arms().get(a);
-            JointZone zone = geometry.zone(arm.joint());
+            JointBed bed = geometry.bed(arm.joint(), arm.branch());
             all[a] = new double[arm.edges().length][lanes.size()];
             for (int l = 0; l < lanes.size(); l++) {
                 double armM = MomentArms.armM(arm, lanes.get(l), bodyScale);
-                double[] sharePerM = arm.sharePerM(zone.scaled(MomentArms.zoneFactor(arm.joint(), lanes.get(l))));
+                double[] sharePerM = arm.sharePerM(bed.scaled(MomentArms.zoneFactor(arm.joint(), lanes.get(l))));
                 for (int i = 0; i < sharePerM.length; i++) {
                     all[a][i][l] = armM * sharePerM[i];
                 }

@@ -142,7 +142,7 @@ final class MeshBuilder {
     }
 
     private BedArm arm(Joint joint, BranchOfLimb place, List<Integer> nodes) {
-        JointZone reach = geometry.zone(joint).scaled(WIDEST_ZONE);
+        JointBed reach = geometry.bed(joint, place.branch()).scaled(WIDEST_ZONE);
         int[] edges = nodes.subList(1, nodes.size()).stream()
                 .mapToInt(Integer::intValue)
                 .filter(node -> reach.share(nodeArcM.get(node) - edgeLengthM.get(node), nodeArcM.get(node)) > 0)

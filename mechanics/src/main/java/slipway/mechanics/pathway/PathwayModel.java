@@ -65,6 +65,12 @@ public final class PathwayModel implements NerveModel {
         return new PathwayModel(new Geometry(person), draws, MeshDensity.STANDARD, person.scale(), sites);
     }
 
+    /** A model of the standard person on the standard mesh whose nerve has another bed than the program uses. */
+    public static PathwayModel on(MuscleBed bed, DrawSet draws, Collection<Site> sites) {
+        var geometry = new Geometry(Person.STANDARD, Pathway.BACK, bed);
+        return new PathwayModel(geometry, draws, MeshDensity.STANDARD, Person.STANDARD.scale(), sites);
+    }
+
     private PathwayModel(
             Geometry geometry, DrawSet draws, MeshDensity density, double bodyScale, Collection<Site> sites) {
         this.draws = draws;

@@ -3,13 +3,11 @@ package slipway.mechanics.calibration.study;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
-import slipway.mechanics.body.Person;
 import slipway.mechanics.calibration.Calibrator;
 import slipway.mechanics.calibration.EvidenceRow;
 import slipway.mechanics.calibration.EvidenceTable;
 import slipway.mechanics.calibration.ModelForm;
 import slipway.mechanics.calibration.Prediction;
-import slipway.mechanics.pathway.PathwayModel;
 
 /**
  * What a form of the model says about each study when it was fitted to the others only. Nothing of the left-out study
@@ -52,7 +50,7 @@ public record LeaveOneStudyOut(ModelForm form, List<Prediction> predictions) {
                 rows.stream().filter(row -> row.study().equals(study)).toList();
         var parameters =
                 Calibrator.run(new EvidenceTable(others, List.of()), form).parameters();
-        return Prediction.of(new PathwayModel(Person.STANDARD, parameters.standardDraws()), own);
+        return Prediction.of(form.model(parameters.standardDraws()), own);
     }
 
     /** Mean of |z| over the rows. */
