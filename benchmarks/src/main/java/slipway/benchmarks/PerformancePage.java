@@ -19,6 +19,11 @@ public final class PerformancePage {
     private static final String FROM = "<!-- written by ./bench from here -->";
     private static final String TO = "<!-- to here -->";
 
+    /** Threads of the benchmark of sheets. */
+    private static final int SHEETS_AT_ONCE = 2;
+
+    private static final int MS_PER_SECOND = 1000;
+
     private final Map<String, Double> scores;
     private final Path work;
 
@@ -51,7 +56,9 @@ public final class PerformancePage {
         try (Reader reader = Files.newBufferedReader(file)) {
             for (CSVRecord row : format.parse(reader)) {
                 String name = row.get("Benchmark");
-                scores.put(name.replaceFirst("^slipway\\.benchmarks\\.", ""), Double.parseDouble(row.get("Score")));
+                scores.put(
+                        name.replaceFirst("^slipway\\.benchmarks\\.(papers\\.)?", ""),
+                        Double.parseDouble(row.get("Score")));
             }
         }
         return scores;
@@ -65,6 +72,7 @@ public final class PerformancePage {
                 wholeTasks(),
                 "",
                 Files.readString(work.resolve("scaling.md")),
+                Files.readString(work.resolve("study.md")),
                 Files.readString(work.resolve("start.md")),
                 machine());
     }
@@ -113,11 +121,21 @@ public final class PerformancePage {
                 List.of(
                         "| whole task, warm | ms | target |",
                         "| --- | --- | --- |",
+                        task("plan of three glides, 512 draws, ranges searched", "PlanBenchmark.plan", "< 200"),
+                        task("posterior of a case with 60 findings", "LocateBenchmark.rank", "< 5"),
+                        task("the same with intervals and basis", "LocateBenchmark.locate", "< 100"),
+                        task("answer to one report: rules, filter, proposal", "ResponseBenchmark.report", ""),
+                        task("one figure, solved and drawn", "PapersBenchmark.figure", "< 1"),
                         row(
-                                "| plan of three glides, 512 draws, ranges searched | %.0f | < 200 |",
-                                score("PlanBenchmark.plan")),
-                        row("| posterior of a case with 60 findings | %.1f | < 5 |", score("LocateBenchmark.rank")),
-                        row("| the same with intervals and basis | %.0f | < 100 |", score("LocateBenchmark.locate"))));
+                                "| sheets for home in a second, two at once | %.0f sheets | ≥ 10 sheets |",
+                                SHEETS_AT_ONCE * MS_PER_SECOND / score("PapersBenchmark.sheet")),
+                        task("moving guide", "PapersBenchmark.guide", ""),
+                        task("progress report as PDF", "PapersBenchmark.progressReport", "< 500"),
+                        task("episode with 500 reports as FHIR", "PapersBenchmark.fhir", "< 1000")));
+    }
+
+    private String task(String what, String benchmark, String target) {
+        return row("| %s | %.3g | %s |", what, score(benchmark), target);
     }
 
     private static String row(String format, Object... values) {
