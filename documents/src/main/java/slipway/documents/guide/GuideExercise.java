@@ -11,9 +11,11 @@ import slipway.pictures.figure.MovingFigure;
  * @param figure how it moves
  * @param end the picture of its end, for whoever wants no motion
  * @param cues a few words for the way there and for the way back
+ * @param dark colours of figure and end on a dark screen
  * @param easierReach share of the way to the end on a harder day, above 0 and at most 1
  */
-record GuideExercise(SheetExercise text, MovingFigure figure, String end, Cues cues, double easierReach) {
+record GuideExercise(
+        SheetExercise text, MovingFigure figure, String end, Cues cues, DarkFigures dark, double easierReach) {
     GuideExercise {
         if (!(easierReach > 0 && easierReach <= 1)) {
             throw new IllegalArgumentException(

@@ -21,6 +21,7 @@ import slipway.mechanics.motion.Motion;
 import slipway.pictures.figure.Figure;
 import slipway.pictures.figure.MovingFigure;
 import slipway.pictures.look.Look;
+import slipway.pictures.space.Bounds;
 import slipway.reasoning.basis.Coefficients;
 import slipway.reasoning.dose.DosedExercise;
 import slipway.reasoning.dose.ExerciseCandidate;
@@ -101,14 +102,17 @@ public final class GuideOfVisit {
                 "figure-" + (index + 1), text.name(), text.pictures().startShows());
         var still = new slipway.pictures.svg.Words(
                 "end-" + (index + 1), text.name(), text.pictures().endShows());
+        List<String> pictures = drawn(steps, Look.paper(), moving, frame);
+        String ended = last.svg(Look.paper(), still, frame);
+        DarkFigures dark = DarkFigures.all(List.of(
+                DarkFigures.of(pictures, drawn(steps, Look.dark(), moving, frame)),
+                DarkFigures.of(List.of(ended), List.of(last.svg(Look.dark(), still, frame)))));
         return new GuideExercise(
-                text,
-                MovingFigure.of(steps.stream()
-                        .map(figure -> figure.svg(Look.paper(), moving, frame))
-                        .toList()),
-                last.svg(Look.paper(), still, frame),
-                cues(exercise),
-                DATA.value("easier-reach"));
+                text, MovingFigure.of(pictures), ended, cues(exercise), dark, DATA.value("easier-reach"));
+    }
+
+    private static List<String> drawn(List<Figure> figures, Look look, slipway.pictures.svg.Words words, Bounds frame) {
+        return figures.stream().map(figure -> figure.svg(look, words, frame)).toList();
     }
 
     /** The first sentence of the step that goes to the end, and of the one that comes back after it. */

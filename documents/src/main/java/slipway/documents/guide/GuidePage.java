@@ -28,7 +28,9 @@ final class GuidePage {
     }
 
     String html() {
-        String style = resource("guide.css");
+        String style = resource("guide.css")
+                + DarkFigures.all(exercises.stream().map(GuideExercise::dark).toList())
+                        .style();
         String script = resource("guide.js");
         html.open("html", "lang", sheet.language().code());
         head(style, script);
@@ -50,7 +52,7 @@ final class GuidePage {
         html.open("meta", "http-equiv", "Content-Security-Policy", "content", policy(style, script));
         html.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         html.open("meta", "name", "robots", "content", "noindex");
-        html.open("meta", "name", "color-scheme", "content", "light");
+        html.open("meta", "name", "color-scheme", "content", "light dark");
         html.line("title", words.get("title"));
         html.open("style").written(style).close();
         html.close();
