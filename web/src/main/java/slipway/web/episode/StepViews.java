@@ -65,7 +65,7 @@ public class StepViews {
     private static Map<String, Told> told(Chart chart, Optional<Telling> telling) {
         var told = new HashMap<String, Told>();
         telling.ifPresent(each -> {
-            String by = TOLD.get("told.by", Times.minute(each.toldAt()));
+            String by = TOLD.get("told.by", Times.day(each.toldAt()));
             Map<String, String> reasons = Overwriting.reasons(chart);
             each.said()
                     .forEach((path, said) ->

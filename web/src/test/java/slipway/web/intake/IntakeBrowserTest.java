@@ -8,6 +8,7 @@ import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -48,17 +49,7 @@ class IntakeBrowserTest {
                     .begin(person.id(), Side.RIGHT, act.userId(), Map.of(), act)
                     .episode()
                     .id();
-            String token = UUID.randomUUID().toString();
-            server.records()
-                    .links()
-                    .add(
-                            id,
-                            LinkPurpose.INTAKE,
-                            OptionalInt.empty(),
-                            Cases.digest(token),
-                            Instant.now().plus(Duration.ofDays(1)),
-                            false,
-                            act);
+            String token = code(server, id);
             Page page = context.newPage();
             page.navigate(server.address() + "/p/" + token + "?language=es");
             assertThat(page.locator("h1")).containsText("Antes de su primera visita");
@@ -98,6 +89,83 @@ class IntakeBrowserTest {
             assertThat(told.answers().path("where").toString()).isEqualTo("[\"r-calf\"]");
             assertThat(told.answers().path("strokeSigns").asString()).isEqualTo("no");
         }
+    }
+
+    /** With a script the page stays when the answer does not come; what was typed is sent by the next tap, once. */
+    @Test
+    void whatWasTypedOutlivesACutNetworkAndAFaultOfTheServer(@TempDir Path other) {
+        try (var server = new TestServer(other, true);
+                var browser = new Browser();
+                BrowserContext context = browser.get().newContext(new NewContextOptions().setViewportSize(360, 740))) {
+            String id = Charts.begin(server, "Ida Falk", Map.of()).episode().id();
+            String token = code(server, id);
+            Page page = context.newPage();
+            page.navigate(server.address() + "/p/" + token);
+            page.locator("main button.main").click();
+            page.navigate(server.address() + "/before/11");
+            page.locator("#goal").fill("to dance again");
+            context.setOffline(true);
+            page.locator("button.main").click();
+            assertThat(page.locator("[data-lost]")).containsText("no network");
+            assertThat(page.locator("[data-danger]").first()).isHidden();
+            assertThat(page.locator("#goal")).hasValue("to dance again");
+            noViolations(page);
+            context.setOffline(false);
+            page.route("**/before/11", route -> route.fulfill(new Route.FulfillOptions().setStatus(502)));
+            page.locator("button.main").click();
+            assertThat(page.locator("[data-lost]")).containsText("did not work");
+            page.unroute("**/before/11");
+            page.locator("button.main").click();
+            assertThat(page).hasURL(Pattern.compile("/before/12$"));
+            page.locator("button[value=back]").click();
+            assertThat(page.locator("#goal")).hasValue("to dance again");
+
+            // A sign of danger that could not be sent says so, and whom to call.
+            page.navigate(server.address() + "/before/1");
+            page.locator("label:has([name=saddleNumbness][value=yes])").click();
+            context.setOffline(true);
+            page.locator("button.main").click();
+            assertThat(page.locator("[data-lost]")).containsText("has NOT got this");
+            assertThat(page.locator("[data-lost] a[href='tel:911']")).isVisible();
+            context.setOffline(false);
+            page.locator("button.main").click();
+            assertThat(page.locator("h1")).hasText("Get help now");
+            page.goBack();
+            page.locator("button.main").click();
+            assertThat(page).hasURL(Pattern.compile("/before/2$"));
+            assertThat(Charts.open(server, id).checkIns().alerts()).hasSize(1);
+
+            // Wrong answers come back beside their fields, and "Done" twice keeps one.
+            page.navigate(server.address() + "/before/7");
+            page.locator("#sinceCount").fill("some");
+            page.locator("button.main").click();
+            assertThat(page.locator(".mistakes")).containsText("Write a number");
+            page.navigate(server.address() + "/before/12");
+            Page twice = context.newPage();
+            twice.navigate(server.address() + "/before/12");
+            page.locator("button.main").click();
+            assertThat(page.locator("h1")).hasText("Thank you");
+            twice.locator("button.main").click();
+            assertThat(twice.locator("h1")).hasText("Thank you");
+            assertThat(Charts.open(server, id).intakes().list())
+                    .filteredOn(Intake::whole)
+                    .hasSize(1);
+        }
+    }
+
+    private static String code(TestServer server, String episodeId) {
+        String token = UUID.randomUUID().toString();
+        server.records()
+                .links()
+                .add(
+                        episodeId,
+                        LinkPurpose.INTAKE,
+                        OptionalInt.empty(),
+                        Cases.digest(token),
+                        Instant.now().plus(Duration.ofDays(1)),
+                        false,
+                        Charts.therapist(server));
+        return token;
     }
 
     private static void noViolations(Page page) {
