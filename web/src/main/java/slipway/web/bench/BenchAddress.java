@@ -18,6 +18,14 @@ final class BenchAddress {
 
     /** The query, without a question mark; empty for the usual question. */
     static String of(BenchQuery query) {
+        return fields(query).entrySet().stream()
+                .map(field -> URLEncoder.encode(field.getKey(), StandardCharsets.UTF_8) + "="
+                        + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))
+                .collect(Collectors.joining("&"));
+    }
+
+    /** The same as fields of a form, so that another form of the page carries the question along. */
+    static Map<String, String> fields(BenchQuery query) {
         var fields = new LinkedHashMap<String, String>();
         stance(fields, "", query.first());
         query.second().ifPresent(stance -> {
@@ -36,10 +44,7 @@ final class BenchAddress {
             fields.put("stature", Numbers.angle(Math.round(query.person().statureM() * CM_PER_M * 10) / 10.0));
         }
         query.episode().ifPresent(id -> fields.put("episode", id));
-        return fields.entrySet().stream()
-                .map(field -> URLEncoder.encode(field.getKey(), StandardCharsets.UTF_8) + "="
-                        + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))
-                .collect(Collectors.joining("&"));
+        return fields;
     }
 
     private static void stance(Map<String, String> fields, String prefix, Stance stance) {

@@ -62,6 +62,7 @@ class BenchController {
         model.addAttribute("motion", exercise.map(found -> motions.play(found, query, BenchWish.WHOLE)));
         model.addAttribute("exercises", Catalogue.bundled().list());
         model.addAttribute("address", BenchAddress.of(query));
+        model.addAttribute("carried", BenchAddress.fields(query));
         model.addAttribute("basis", BenchExport.basis(WORDS));
         return "bench/page";
     }

@@ -11,9 +11,13 @@ import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import slipway.exercises.catalogue.Catalogue;
+import slipway.exercises.exercise.Exercise;
+import slipway.exercises.exercise.Language;
 import slipway.web.Browser;
 import slipway.web.TestServer;
 import slipway.web.demo.DemoClinic;
+import slipway.web.gallery.Names;
 
 class BenchPageTest {
     private static final TestServer SERVER = TestServer.shared();
@@ -59,6 +63,29 @@ class BenchPageTest {
                 .body();
         assertThat(back).contains("deep gluteal space").doesNotContain("Not validated");
         assertThat(front).contains("Not validated").doesNotContain("deep gluteal space");
+    }
+
+    /** A form sends its own fields only: each of the two carries what the other one asked. */
+    @Test
+    void withoutScriptsPostureAndExerciseCarryEachOther() {
+        String page = SERVER.signedIn("therapist")
+                .get("/bench?position=slump&knee=20&compare=b&b-position=prone&side=left&exercise=glide-knee-sitting")
+                .body();
+        int motion = page.indexOf("id=\"motion-form\"");
+        assertThat(page.substring(motion))
+                .contains("name=\"position\" value=\"slump\"")
+                .contains("name=\"knee\" value=\"20\"")
+                .contains("name=\"b-position\" value=\"prone\"")
+                .contains("name=\"side\" value=\"left\"");
+        assertThat(page.substring(0, motion)).contains("name=\"exercise\" value=\"glide-knee-sitting\"");
+    }
+
+    @Test
+    void theChooserSaysHowTheBodyLiesInWords() {
+        String page = SERVER.signedIn("therapist").get("/bench").body();
+        for (Exercise exercise : Catalogue.bundled().list()) {
+            assertThat(page).contains(">" + exercise.name().in(Language.EN) + ", " + Names.position(exercise) + "<");
+        }
     }
 
     @Test
