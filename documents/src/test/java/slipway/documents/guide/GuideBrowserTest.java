@@ -7,6 +7,7 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -273,6 +274,27 @@ class GuideBrowserTest {
                     .as("smallest type of " + screen)
                     .isGreaterThanOrEqualTo(16);
         }
+    }
+
+    @Test
+    void isDarkWhereThePhoneAsksForDarkAndStaysReadable() {
+        open(Language.EN, new NewContextOptions().setColorScheme(ColorScheme.DARK));
+        for (String screen : List.of("home", "exercise-1", "exercise-2", "stop", "done")) {
+            page.evaluate("id => location.hash = id", screen);
+            assertThat(page.locator("#" + screen)).isVisible();
+            assertThat(violations()).as(screen).isEmpty();
+        }
+        assertThat(page.evaluate("getComputedStyle(document.documentElement).backgroundColor"))
+                .isEqualTo("rgb(27, 34, 38)");
+        // No part of a figure keeps a colour of paper that has another one on dark.
+        String left = "[...document.querySelectorAll('.stage [fill^=\"#\"]')]"
+                + ".filter(e => getComputedStyle(e).fill === 'rgb(250, 248, 243)').length";
+        assertThat((Integer) page.evaluate(left)).isZero();
+        assertThat((Integer) page.evaluate("document.querySelectorAll('.stage [fill^=\"#\"]').length"))
+                .isPositive();
+        open(Language.EN);
+        assertThat(page.evaluate("getComputedStyle(document.documentElement).backgroundColor"))
+                .isEqualTo("rgb(250, 248, 243)");
     }
 
     @Test
