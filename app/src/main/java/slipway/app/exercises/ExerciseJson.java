@@ -6,6 +6,7 @@ import java.util.Map;
 import slipway.exercises.exercise.Exercise;
 import slipway.exercises.exercise.KeyPose;
 import slipway.exercises.exercise.Language;
+import slipway.exercises.exercise.OpenAngle;
 import slipway.exercises.exercise.Phrase;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
@@ -36,11 +37,7 @@ final class ExerciseJson {
         json.put(
                 "openAnglesDeg",
                 exercise.movement().openAngles().stream()
-                        .map(open -> Map.of(
-                                "joint", open.joint().key(),
-                                "easiest", open.easiestDeg(),
-                                "farthest", open.farthestDeg(),
-                                "shown", open.shownDeg()))
+                        .map(ExerciseJson::openAngle)
                         .toList());
         var words = exercise.instructions();
         json.put("steps", texts(words.steps().stream().map(step -> step.text()).toList(), language));
@@ -54,6 +51,15 @@ final class ExerciseJson {
         json.put("harder", exercise.neighbours().harder());
         json.put("readingLevel", ExerciseText.level(exercise, language));
         return MAPPER.writeValueAsString(json);
+    }
+
+    private static Map<String, Object> openAngle(OpenAngle open) {
+        var json = new LinkedHashMap<String, Object>();
+        json.put("joint", open.joint().key());
+        json.put("easiest", open.easiestDeg());
+        json.put("farthest", open.farthestDeg());
+        json.put("shown", open.shownDeg());
+        return json;
     }
 
     private static Map<String, Object> summary(Exercise exercise, Language language) {
