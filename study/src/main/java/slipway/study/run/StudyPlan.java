@@ -1,5 +1,6 @@
 package slipway.study.run;
 
+import java.io.Serializable;
 import java.util.List;
 import slipway.mechanics.parameters.FittedParameters;
 import slipway.study.data.StudyData;
@@ -16,7 +17,7 @@ import slipway.study.world.Worlds;
  * @param seed of all chance
  * @param version of the program
  */
-public record StudyPlan(long people, int days, long seed, String version) {
+public record StudyPlan(long people, int days, long seed, String version) implements Serializable {
     /** Limits of the command line: assumptions of what is of use. */
     public static final int MOST_DAYS = 366;
 
