@@ -27,8 +27,13 @@ record ReferralForm(
         String language,
         String state,
         String same) {
-    /** Twice as much in base 64 must fit into one request of a browser. */
-    static final int MOST_BYTES = 600_000;
+    /**
+     * In base 64 it is a third longer and must fit, with the other fields, into the 512 kB that the server takes of the fields
+     * of a form: otherwise a file could be shown and not be confirmed.
+     */
+    static final int MOST_BYTES = 380_000;
+
+    private static final int MOST_LETTERS = (MOST_BYTES + 2) / 3 * 4;
 
     ReferralForm(
             @Nullable MultipartFile file,
@@ -53,7 +58,7 @@ record ReferralForm(
         if (!uploaded && kept.isEmpty()) {
             return Optional.of("referral.wrong.file");
         }
-        if ((file != null && file.getSize() > MOST_BYTES) || kept.length() > 2 * MOST_BYTES) {
+        if ((file != null && file.getSize() > MOST_BYTES) || kept.length() > MOST_LETTERS) {
             return Optional.of("referral.wrong.size");
         }
         if (!uploaded && !kept.matches("[A-Za-z0-9+/]+={0,2}")) {

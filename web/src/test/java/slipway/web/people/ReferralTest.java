@@ -122,6 +122,21 @@ class ReferralTest {
         assertThat(chart(episode).person().details().name()).isEqualTo(name + " junior");
     }
 
+    @Test
+    void theLargestFileThatIsShownCanBeConfirmedAndOneByteMoreIsRefusedInWords() {
+        String padded = bundle + " ".repeat(ReferralForm.MOST_BYTES - bundle.getBytes(StandardCharsets.UTF_8).length);
+        HttpResponse<String> shown = upload(padded, "side", "right", "language", "en");
+        assertThat(shown.statusCode()).isEqualTo(200);
+        assertThat(TestServer.location(take(shown))).matches("/episodes/[^/]+/history");
+
+        HttpResponse<String> over = upload(padded + " ", "side", "right", "language", "en");
+        assertThat(over.statusCode()).isEqualTo(422);
+        assertThat(over.body()).contains("more than 380 kB");
+        assertThat(post("/people/referral/take", new byte[0], "kept", "A".repeat(520_000), "side", "left")
+                        .statusCode())
+                .isEqualTo(422);
+    }
+
     private static String clinic() {
         return SERVER.records().clinics().list().get(0).id();
     }
