@@ -56,14 +56,15 @@ public class DemoClinic {
             return;
         }
         Instant now = clock.instant();
-        var start = new Act("demo", Role.PROGRAM, CLINIC, now.minus(Duration.ofDays(60)));
+        var start = new Act("demo", Role.PROGRAM, CLINIC, now.minus(Duration.ofDays(150)));
         records.clinics().add(WORDS.get("clinic"), "therapy", "555 0134", "911", true, start);
         StaffAccount therapist = staff("therapist", Set.of(Role.THERAPIST), Reach.TEAM, start);
         staff("lead", EnumSet.of(Role.LEAD, Role.THERAPIST), Reach.CLINIC, start);
         StaffAccount colleague = staff("colleague", Set.of(Role.THERAPIST), Reach.OWN, start);
-        people(
-                new Act(therapist.id(), Role.THERAPIST, CLINIC, now),
-                new Act(colleague.id(), Role.THERAPIST, CLINIC, now));
+        var ofTherapist = new Act(therapist.id(), Role.THERAPIST, CLINIC, now);
+        var ofColleague = new Act(colleague.id(), Role.THERAPIST, CLINIC, now);
+        people(ofTherapist, ofColleague);
+        new DemoMeasured(records, Map.of("therapist", ofTherapist, "colleague", ofColleague)).fill();
     }
 
     /**
