@@ -36,7 +36,7 @@ public final class Outcomes {
                 row.therapistId(),
                 days(row.startedAt(), end),
                 row.closedAt().isPresent(),
-                adherence(row, end),
+                reportedDays(row, end),
                 row.closedAt().isPresent() ? Optional.empty() : stalled(row, LocalDate.ofInstant(now, zone)),
                 changes(row));
     }
@@ -46,7 +46,7 @@ public final class Outcomes {
     }
 
     /** Share of the days at home on which a report came; empty before a plan was given. */
-    private static OptionalDouble adherence(OutcomeRow row, Instant end) {
+    private static OptionalDouble reportedDays(OutcomeRow row, Instant end) {
         return row.homeSince().isEmpty()
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(Math.min(

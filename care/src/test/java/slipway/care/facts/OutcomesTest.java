@@ -69,7 +69,7 @@ class OutcomesTest {
                 of(row(Optional.empty(), Optional.of(START.plus(Duration.ofDays(10))), false, List.of(), List.of()));
         assertThat(open.days()).isEqualTo(60);
         assertThat(open.discharged()).isFalse();
-        assertThat(open.adherence()).isEqualTo(OptionalDouble.of(10.0 / 50));
+        assertThat(open.reportedDays()).isEqualTo(OptionalDouble.of(10.0 / 50));
         EpisodeFacts closed = of(row(
                 Optional.of(START.plus(Duration.ofDays(30))),
                 Optional.of(START.plus(Duration.ofDays(10))),
@@ -78,9 +78,9 @@ class OutcomesTest {
                 List.of()));
         assertThat(closed.days()).isEqualTo(30);
         assertThat(closed.discharged()).isTrue();
-        assertThat(closed.adherence()).isEqualTo(OptionalDouble.of(10.0 / 20));
+        assertThat(closed.reportedDays()).isEqualTo(OptionalDouble.of(10.0 / 20));
         assertThat(of(row(Optional.empty(), Optional.empty(), false, List.of(), List.of()))
-                        .adherence())
+                        .reportedDays())
                 .isEmpty();
     }
 

@@ -19,7 +19,7 @@ import slipway.reasoning.measures.Change;
 public record CaseloadReport(
         int episodes,
         Map<String, Shown<OfMeasure>> measures,
-        Shown<Quartiles> adherence,
+        Shown<Quartiles> reportedDays,
         Shown<OptionalInt> medianDaysToDischarge,
         Shown<Shown.Share> stalled,
         Map<String, Group> groups) {
@@ -62,16 +62,16 @@ public record CaseloadReport(
      * @param funnelMeasure id of the measure on which groups are compared
      */
     public static CaseloadReport of(List<EpisodeFacts> episodes, String funnelMeasure) {
-        double[] adherence = episodes.stream()
-                .filter(each -> each.adherence().isPresent())
-                .mapToDouble(each -> each.adherence().getAsDouble())
+        double[] reportedDays = episodes.stream()
+                .filter(each -> each.reportedDays().isPresent())
+                .mapToDouble(each -> each.reportedDays().getAsDouble())
                 .toArray();
         List<Boolean> stalled =
                 episodes.stream().flatMap(each -> each.stalled().stream()).toList();
         return new CaseloadReport(
                 episodes.size(),
                 measures(episodes),
-                Shown.of(adherence.length, () -> Quartiles.of(adherence)),
+                Shown.of(reportedDays.length, () -> Quartiles.of(reportedDays)),
                 Shown.of(episodes.size(), () -> TimeToEnd.of(episodes).medianDays()),
                 Shown.share((int) stalled.stream().filter(each -> each).count(), stalled.size()),
                 groups(episodes, funnelMeasure));

@@ -11,7 +11,7 @@ import slipway.reasoning.measures.Change;
  * @param group for example the therapist's id; never shown for small counts
  * @param days from the first visit to discharge, or to today
  * @param discharged whether care has ended
- * @param adherence share of the planned sessions that were reported, 0 to 1; empty if nothing was reported
+ * @param reportedDays share of the days since the first plan on which a report came, 0 to 1; empty before a plan was given
  * @param stalled empty if it can't be told
  * @param changes from the first to the latest score, by id of the measure
  */
@@ -19,7 +19,7 @@ public record EpisodeFacts(
         String group,
         int days,
         boolean discharged,
-        OptionalDouble adherence,
+        OptionalDouble reportedDays,
         Optional<Boolean> stalled,
         Map<String, Change> changes) {
     public EpisodeFacts {
@@ -27,8 +27,9 @@ public record EpisodeFacts(
         if (days < 0) {
             throw new IllegalArgumentException("days of an episode must not be below 0, were " + days);
         }
-        if (adherence.isPresent() && !(adherence.getAsDouble() >= 0 && adherence.getAsDouble() <= 1)) {
-            throw new IllegalArgumentException("adherence must be within 0 and 1, was " + adherence.getAsDouble());
+        if (reportedDays.isPresent() && !(reportedDays.getAsDouble() >= 0 && reportedDays.getAsDouble() <= 1)) {
+            throw new IllegalArgumentException(
+                    "share of days with a report must be within 0 and 1, was " + reportedDays.getAsDouble());
         }
     }
 }

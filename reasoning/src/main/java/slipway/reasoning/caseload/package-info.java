@@ -1,5 +1,5 @@
 /**
- * How the people of a clinic do as a whole: changes, adherence, time to discharge, stalls, and whether a group differs from
+ * How the people of a clinic do as a whole: changes, days with a report, time to discharge, stalls, and whether a group differs from
  * the rest by more than chance. Small counts are not shown. Descriptions, never proof that care caused a change.
  */
 @NullMarked

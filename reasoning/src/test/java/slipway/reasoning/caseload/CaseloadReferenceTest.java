@@ -71,7 +71,7 @@ class CaseloadReferenceTest {
         assertThat(Shown.share(5, 10)).isEqualTo(new Shown.Figure<>(new Shown.Share(5, 10), 10));
         var few = CaseloadReport.of(episodes("a", 4, 10), "rmdq");
         assertThat(few.measures().get("rmdq")).isInstanceOf(Shown.TooFew.class);
-        assertThat(few.adherence()).isInstanceOf(Shown.TooFew.class);
+        assertThat(few.reportedDays()).isInstanceOf(Shown.TooFew.class);
         assertThat(few.groups()).isEmpty();
     }
 

@@ -25,7 +25,7 @@ import slipway.web.shell.Numbers;
 public record CaseloadView(
         int episodes,
         List<Row> measures,
-        String adherence,
+        String reportedDays,
         String discharge,
         String stalled,
         String funnelMeasure,
@@ -59,7 +59,7 @@ public record CaseloadView(
                         .entrySet().stream()
                                 .map(each -> row(Measures.bundled().get(each.getKey()), each.getValue(), words))
                                 .toList(),
-                figure(report.adherence(), words, each -> quartiles(each, 100, "%.0f", words) + " %"),
+                figure(report.reportedDays(), words, each -> quartiles(each, 100, "%.0f", words) + " %"),
                 figure(report.medianDaysToDischarge(), words, each -> days(each, words)),
                 figure(report.stalled(), words, each -> share(each, words)),
                 funnelMeasure.isEmpty()

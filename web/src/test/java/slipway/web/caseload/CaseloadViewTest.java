@@ -59,7 +59,7 @@ class CaseloadViewTest {
         assertThat(row.people()).isEqualTo("not shown (a count below 5)");
         assertThat(List.of(row.units(), row.points(), row.better(), row.important()))
                 .containsOnly("–");
-        assertThat(view.adherence()).isEqualTo("not shown (a count below 5)");
+        assertThat(view.reportedDays()).isEqualTo("not shown (a count below 5)");
         assertThat(view.discharge()).isEqualTo("not shown (a count below 5)");
         assertThat(view(List.of()).funnel()).isEmpty();
     }
