@@ -21,6 +21,8 @@ import slipway.care.record.caseload.PersonRow;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.Episode;
 import slipway.care.record.chart.EpisodeState;
+import slipway.care.record.person.Person;
+import slipway.care.record.person.PersonDetails;
 import slipway.exercises.exercise.Language;
 import slipway.store.Store;
 import slipway.store.StoreSettings;
@@ -54,6 +56,7 @@ class PersonCommandTest {
                             "%PDF".getBytes(StandardCharsets.US_ASCII),
                             java.util.OptionalInt.empty());
             tell(store, chart, act);
+            wantReminders(store, chart.person(), act);
             Episode episode = chart.episode();
             chart.change(episode.version(), episode.side(), episode.therapistId(), EpisodeState.CLOSED)
                     .orThrow();
@@ -87,6 +90,25 @@ class PersonCommandTest {
                         Optional.empty());
     }
 
+    private static void wantReminders(Store store, Person person, Act act) {
+        PersonDetails of = person.details();
+        var reachable = new PersonDetails(
+                of.name(),
+                of.age(),
+                of.sex(),
+                of.statureCm(),
+                of.massKg(),
+                of.language(),
+                of.phone(),
+                Optional.of("told@example.org"),
+                of.invented());
+        store.records()
+                .people()
+                .change(person.id(), person.version(), reachable, act)
+                .orThrow();
+        store.records().reminders().agree(person.id(), 18, act);
+    }
+
     @Test
     void aPersonGetsAllThatIsKept() throws IOException {
         String person = person(Instant.now());
@@ -108,6 +130,8 @@ class PersonCommandTest {
             assertThat(contents).contains("sections.csv,").contains("content.history.durationWeeks,30");
             assertThat(contents).contains("intakes.csv,").contains(",answers.work,panadera");
             assertThat(text(zip, "tables/intakes.csv")).contains(",true,ES,");
+            assertThat(record.path("reminders").path(0).path("hour").intValue()).isEqualTo(18);
+            assertThat(text(zip, "tables/reminders.csv")).contains(",18,");
             assertThat(text(zip, "tables/trail.csv")).contains(",export,PROGRAM,");
             assertThat(text(zip, "tables/documents.csv")).contains(",sheet,application/pdf,4,");
             everyColumnIsExplained(zip);
@@ -145,6 +169,7 @@ class PersonCommandTest {
         var values = new ArrayList<String>();
         leaves(record.path("person"), values);
         leaves(record.path("episodes"), values);
+        leaves(record.path("reminders"), values);
         assertThat(values)
                 .hasSizeGreaterThan(100)
                 .allSatisfy(value -> assertThat(tables).contains(value));

@@ -54,7 +54,7 @@ public final class PersonArchive {
         List<Chart> charts = records.charts().ofPerson(person.id(), act).stream()
                 .map(this::chart)
                 .toList();
-        PersonRecord record = PersonRecord.of(records, person, charts);
+        PersonRecord record = PersonRecord.of(records, person, charts, act);
         var bytes = new ByteArrayOutputStream();
         try (var zip = new ZipOutputStream(bytes)) {
             JsonMapper json = JsonMapper.builder()

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
+import slipway.care.record.Act;
 import slipway.care.record.Records;
 import slipway.care.record.access.StaffAccount;
 import slipway.care.record.chart.Chart;
@@ -17,6 +18,7 @@ import slipway.care.record.content.Section;
 import slipway.care.record.content.SectionRecord;
 import slipway.care.record.papers.Paper;
 import slipway.care.record.person.Person;
+import slipway.care.record.remind.Consent;
 import slipway.care.record.trail.Chain;
 import slipway.care.record.trail.TrailEntry;
 
@@ -24,17 +26,23 @@ import slipway.care.record.trail.TrailEntry;
  * What is kept of a person, by kind.
  *
  * @param episodes each with its lists by kind, the episode itself first
+ * @param reminders what the person said last to reminders, if ever asked; what they said before is in the trail
  * @param trail who read and wrote, oldest first
  * @param staff names by id
  */
 record PersonRecord(
-        Person person, List<Map<String, Object>> episodes, List<TrailEntry> trail, Map<String, String> staff) {
+        Person person,
+        List<Map<String, Object>> episodes,
+        List<Consent> reminders,
+        List<TrailEntry> trail,
+        Map<String, String> staff) {
     private static final int PAGE = 500;
 
-    static PersonRecord of(Records records, Person person, List<Chart> charts) {
+    static PersonRecord of(Records records, Person person, List<Chart> charts, Act act) {
         return new PersonRecord(
                 person,
                 charts.stream().map(PersonRecord::episode).toList(),
+                records.reminders().consent(person.id(), act).stream().toList(),
                 trail(records, Chain.ofPerson(person.id())),
                 records.staff().list(person.clinicId()).stream()
                         .collect(Collectors.toMap(StaffAccount::id, StaffAccount::displayName)));
@@ -45,6 +53,7 @@ record PersonRecord(
         Map<String, Object> tree = new LinkedHashMap<>();
         tree.put("person", person);
         tree.put("episodes", episodes);
+        tree.put("reminders", reminders);
         tree.put("trail", trail);
         tree.put("staff", staff);
         return tree;

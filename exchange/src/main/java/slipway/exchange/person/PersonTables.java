@@ -68,6 +68,7 @@ final class PersonTables {
                     .filter(entry -> entry.getValue().isArray())
                     .forEach(entry -> entry.getValue().forEach(each -> add(entry.getKey(), id, each)));
         }
+        record.reminders().forEach(consent -> add("reminders", "", tree(consent)));
         record.trail().forEach(entry -> add("trail", "", tree(entry)));
     }
 
