@@ -59,7 +59,7 @@ public final class PostureCommand implements Callable<Integer> {
     @Option(
             names = "--beside",
             paramLabel = "POSTURE",
-            description = "A second posture, shown in a column beside the first; text only.")
+            description = "A second posture, shown in a column beside the first; text or json.")
     private @Nullable String beside;
 
     @Option(
@@ -83,7 +83,9 @@ public final class PostureCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         String second = beside;
         if (second != null) {
-            out.print(PosturesBeside.text(read(posture), read(second)));
+            PostureReading one = read(posture);
+            PostureReading other = read(second);
+            out.print(format == Format.json ? PostureText.json(one, other) : PosturesBeside.text(one, other));
             out.flush();
             return ExitStatus.OK;
         }
@@ -101,8 +103,8 @@ public final class PostureCommand implements Callable<Integer> {
     private PostureReading read(String asked) {
         var mistakes = new ArrayList<String>();
         Posture end = posture(asked, mistakes);
-        if (beside != null && format != Format.text) {
-            mistakes.add("--beside is shown as text only, not as " + format);
+        if (beside != null && format == Format.svg) {
+            mistakes.add("--beside is shown as text or json, not as " + format);
         }
         Posture start = posture(from, mistakes);
         Tract pathway = Tract.find(tract).orElse(Tract.SCIATIC_TIBIAL);

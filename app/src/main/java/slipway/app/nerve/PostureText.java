@@ -66,6 +66,18 @@ final class PostureText {
     }
 
     static String json(PostureReading reading) {
+        return MAPPER.writeValueAsString(tree(reading)) + "\n";
+    }
+
+    /** Two readings as {@code a} and {@code b}. */
+    static String json(PostureReading one, PostureReading other) {
+        ObjectNode root = MAPPER.createObjectNode();
+        root.set("a", tree(one));
+        root.set("b", tree(other));
+        return MAPPER.writeValueAsString(root) + "\n";
+    }
+
+    private static ObjectNode tree(PostureReading reading) {
         ObjectNode root = MAPPER.createObjectNode();
         root.put("posture", reading.posture().text());
         root.put("from", reading.from().text());
@@ -75,7 +87,7 @@ final class PostureText {
         root.set("meanPositiveStrainPct", MAPPER.valueToTree(reading.meanPositiveStrainPct()));
         root.put("spreadShown", PostureReading.spreadShown());
         root.set("notModelled", MAPPER.valueToTree(reading.notModelled()));
-        return MAPPER.writeValueAsString(root) + "\n";
+        return root;
     }
 
     private static String spread(Spread spread) {

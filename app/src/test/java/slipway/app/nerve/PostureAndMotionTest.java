@@ -7,6 +7,8 @@ import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
 import slipway.app.Main;
 import slipway.app.console.ExitStatus;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 class PostureAndMotionTest {
     private final StringWriter out = new StringWriter();
@@ -59,6 +61,15 @@ class PostureAndMotionTest {
                 .matches("gluteal fold +0\\.0 \\(0\\.0, 0\\.0\\) +[1-9].*");
         assertThat(run("posture", "lying", "--beside", "hip 60", "--format", "svg"))
                 .isEqualTo(ExitStatus.BAD_INPUT);
+        out.getBuffer().setLength(0);
+        assertThat(run("posture", "lying", "--beside", "hip 60", "--format", "json"))
+                .isEqualTo(ExitStatus.OK);
+        JsonNode both = JsonMapper.shared().readTree(out.toString());
+        assertThat(both.path("a").path("posture").asString())
+                .isNotEqualTo(both.path("b").path("posture").asString());
+        assertThat(both.path("b").path("sites").size())
+                .isPositive()
+                .isEqualTo(both.path("a").path("sites").size());
     }
 
     @Test
