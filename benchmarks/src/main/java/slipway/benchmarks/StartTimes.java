@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.TimeUnit;
 
 /**
  * How long the program takes to start and how much memory it then holds; printed as a Markdown table. The arguments are
@@ -71,10 +72,9 @@ public final class StartTimes {
             return last;
         }
         // The last look before the end misses a few milliseconds of processor time.
-        while (process.isAlive()) {
+        do {
             last = sample(files, start, last);
-            Thread.sleep(5);
-        }
+        } while (!process.waitFor(5, TimeUnit.MILLISECONDS));
         if (process.waitFor() != 0) {
             throw new IOException(command + " ended with " + process.exitValue());
         }

@@ -5,12 +5,16 @@ import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /** A person at home whose phone sends reports to either server, and again to the other when no answer comes. */
 final class Reporter extends Thread {
     /** Below what the server takes of one person in a day. */
     private static final int MOST = 38;
+
+    private static final int BETWEEN_MS = 200;
 
     final People.AtHome person;
     /** Ids of the reports that a server said it has. */
@@ -19,7 +23,7 @@ final class Reporter extends Thread {
     /** How often a report was sent again. */
     final AtomicInteger again = new AtomicInteger();
 
-    volatile boolean go = true;
+    private final CountDownLatch stop = new CountDownLatch(1);
 
     private final List<String> servers;
     private final Browser browser = new Browser();
@@ -29,14 +33,18 @@ final class Reporter extends Thread {
         this.servers = List.of(one, other);
     }
 
+    /** No report begins after the one that is under way. */
+    void enough() {
+        stop.countDown();
+    }
+
     @Override
     public void run() {
         try {
             browser.enter(servers.get(1), person.code());
             String exercise = Reports.exercise(browser.get(servers.get(1), "/home"));
-            for (int i = 0; go && i < MOST; i++) {
+            for (int i = 0; i < MOST && !stop.await(BETWEEN_MS, TimeUnit.MILLISECONDS); i++) {
                 send(UUID.randomUUID().toString(), exercise, i % 2);
-                Thread.sleep(200);
             }
         } catch (IOException e) {
             throw new IllegalStateException("the server that lives does not answer", e);

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -50,10 +51,9 @@ final class ServerProcess implements AutoCloseable {
     void awaitReady() throws IOException, InterruptedException {
         Optional<String> found = Optional.empty();
         while (found.isEmpty()) {
-            if (!process.isAlive()) {
+            if (process.waitFor(100, TimeUnit.MILLISECONDS)) {
                 throw new IllegalStateException("the server ended: see " + log);
             }
-            Thread.sleep(100);
             Matcher matcher = ADDRESS.matcher(Files.readString(log));
             found = matcher.find() ? Optional.of(matcher.group(1)) : Optional.empty();
         }

@@ -105,7 +105,7 @@ final class SeveralNodes {
         int before = confirmed(reporters);
         one.kill();
         await(reporters, before + REPORTS_EACH * people.size());
-        reporters.forEach(reporter -> reporter.go = false);
+        reporters.forEach(Reporter::enough);
         for (Reporter reporter : reporters) {
             reporter.join();
         }

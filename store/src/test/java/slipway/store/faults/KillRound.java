@@ -116,7 +116,9 @@ final class KillRound {
         if (!ready.await(1, TimeUnit.MINUTES)) {
             throw new IllegalStateException("the writer did not start: " + said);
         }
-        Thread.sleep(afterMs);
+        if (writer.waitFor(afterMs, TimeUnit.MILLISECONDS)) {
+            throw new IllegalStateException("the writer ended before it was killed: " + said);
+        }
         if (serverToo) {
             target.server().orElseThrow().killAndStart();
         }

@@ -9,6 +9,7 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /** A PostgreSQL server that writes to the disk as one in use would, and that can be killed and started again. */
@@ -54,10 +55,9 @@ final class KillServer {
                 .redirectOutput(folder.resolve("server.log").toFile())
                 .start();
         while (!answers()) {
-            if (!server.isAlive()) {
+            if (server.waitFor(20, TimeUnit.MILLISECONDS)) {
                 throw new IllegalStateException("the server does not start: see " + folder.resolve("server.log"));
             }
-            Thread.sleep(20);
         }
     }
 

@@ -1,5 +1,6 @@
 package slipway.store.faults;
 
+import java.io.IOException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +34,7 @@ final class KillWriter {
     private KillWriter() {}
 
     /** Arguments: URL, user, task, number of the round, ids of episodes. */
-    public static void main(String[] args) throws InterruptedException {
+    public static void main(String[] args) throws IOException {
         KillTask task = KillTask.valueOf(args[2]);
         String password = Objects.requireNonNull(System.getenv("KILL_PASSWORD"));
         var settings = new StoreSettings(args[0], args[1], password, 4, 4);
@@ -46,7 +47,9 @@ final class KillWriter {
                 new Thread(() -> write(task, chart, args[3])).start();
             }
         }
-        Thread.sleep(60_000);
+        // Lives until it is killed, or until whoever would kill it is gone.
+        int end = System.in.read();
+        System.exit(end < 0 ? 0 : 1);
     }
 
     /** Everything is loaded and open before the migration that the kill is to meet. */
