@@ -3,84 +3,30 @@ package slipway.web.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
-import java.util.Map;
-import java.util.OptionalInt;
-import java.util.UUID;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
-import slipway.care.record.access.LinkPurpose;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.Decision;
 import slipway.care.record.chart.Verdict;
 import slipway.care.record.content.Section;
 import slipway.care.record.follow.Alert;
 import slipway.care.record.trail.Chain;
-import slipway.documents.words.Words;
-import slipway.exercises.exercise.Language;
-import slipway.exercises.readability.ReadingLevel;
-import slipway.mechanics.body.Side;
 import slipway.web.Charts;
 import slipway.web.TestServer;
 import slipway.web.TestServer.Visitor;
-import slipway.web.episode.Cases;
 import slipway.web.told.Question;
 import slipway.web.told.Questions;
 
 class IntakePagesTest {
     private static final TestServer SERVER = TestServer.ofItsOwn();
 
-    private final Visitor therapist = SERVER.signedIn("therapist");
-
-    /** Somebody new with an open episode and no visit yet. */
-    private static String episode(String name) {
-        var act = Charts.therapist(SERVER);
-        var person = SERVER.records().people().add(Charts.details(name), act);
-        return SERVER.records()
-                .charts()
-                .begin(person.id(), Side.LEFT, act.userId(), Map.of(), act)
-                .episode()
-                .id();
-    }
-
-    private String code(String episodeId) {
-        therapist.get("/episodes/" + episodeId + "/history");
-        return therapist
-                .post("/episodes/" + episodeId + "/intake")
-                .body()
-                .replaceAll("(?s).*<code[^>]*>https?://[^/]+(/p/[^<]+)</code>.*", "$1");
-    }
-
-    private static Visitor opened(String code) {
-        Visitor person = SERVER.visitor();
-        person.get(code);
-        assertThat(TestServer.location(person.post(code))).isEqualTo("/before");
-        person.get("/before");
-        return person;
-    }
-
-    private static String link(String episodeId, LinkPurpose purpose, Instant expires) {
-        String token = UUID.randomUUID().toString();
-        SERVER.records()
-                .links()
-                .add(
-                        episodeId,
-                        purpose,
-                        OptionalInt.empty(),
-                        Cases.digest(token),
-                        expires,
-                        false,
-                        Charts.therapist(SERVER));
-        return "/p/" + token;
-    }
+    private final IntakeCodes codes = new IntakeCodes(SERVER);
+    private final Visitor therapist = codes.therapist();
 
     @Test
     void whatIsToldStandsBesideTheRecordUntilTheTherapistTakesIt() {
-        String id = episode("Ines Palo");
-        Visitor person = opened(code(id));
+        String id = codes.episode("Ines Palo");
+        Visitor person = codes.opened(codes.code(id));
         person.post("/before/1", "saddleNumbness", "no", "bilateralLegPain", "unknown");
         person.post("/before/7", "sinceCount", "3", "sinceUnit", "weeks", "beganText", "lifting a <b>box</b> 😀");
         person.post("/before/9", "settleMinutes", "30");
@@ -139,8 +85,8 @@ class IntakePagesTest {
 
     @Test
     void aYesRaisesOneAlertAtOnceAndStaysUnclearedForTheTherapist() {
-        String id = episode("Rui Sand");
-        Visitor person = opened(code(id));
+        String id = codes.episode("Rui Sand");
+        Visitor person = codes.opened(codes.code(id));
         HttpResponse<String> sent = person.post("/before/1", "saddleNumbness", "yes", "sexualChange", "no");
         assertThat(TestServer.location(sent)).startsWith("/before/now");
         assertThat(person.get("/before/now?from=1").body())
@@ -174,8 +120,8 @@ class IntakePagesTest {
     /** The reason is asked for, kept with what was told and what was chosen, and stays in sight. */
     @Test
     void sayingOtherThanWhatWasToldNeedsAReason() {
-        String id = episode("Nia Brook");
-        Visitor person = opened(code(id));
+        String id = codes.episode("Nia Brook");
+        Visitor person = codes.opened(codes.code(id));
         person.post("/before/7", "beganText", "lifting a box");
         person.post("/before/9", "settleMinutes", "30");
         person.post("/before/12", "drugs", "none", "go", "done");
@@ -253,8 +199,8 @@ class IntakePagesTest {
 
     @Test
     void theReasonIsKeptWithADraft() {
-        String id = episode("Ole Strand");
-        Visitor person = opened(code(id));
+        String id = codes.episode("Ole Strand");
+        Visitor person = codes.opened(codes.code(id));
         person.post("/before/12", "drugs", "none", "go", "done");
         therapist.get("/episodes/" + id + "/history");
         therapist.post(
@@ -270,11 +216,11 @@ class IntakePagesTest {
 
     @Test
     void whatWasTappedIsKeptAndWhatCannotBeKeptIsSaidAndShownAgain() {
-        String id = episode("Tom Vale");
-        String code = code(id);
-        Visitor person = opened(code);
+        String id = codes.episode("Tom Vale");
+        String code = codes.code(id);
+        Visitor person = codes.opened(code);
         person.post("/before/6", "where", "l-calf", "where", "back");
-        Visitor again = opened(code);
+        Visitor again = codes.opened(code);
         assertThat(TestServer.location(again.get("/before"))).isEqualTo("/before/7");
         assertThat(again.get("/before/6").body()).contains("value=\"l-calf\" checked");
 
@@ -297,118 +243,5 @@ class IntakePagesTest {
         assertThat(Charts.open(SERVER, id).checkIns().alerts()).hasSize(1);
         person.post("/before/11", "work", "z".repeat(3_000_000));
         assertThat(person.get("/before/11").body()).contains("dance");
-    }
-
-    @Test
-    void aCodeOpensItsOwnPlaceOnly() {
-        String id = episode("Ana Reed");
-        Visitor before = opened(code(id));
-        assertThat(TestServer.location(before.get("/home"))).isEqualTo("/p");
-        assertThat(TestServer.location(before.get("/home/guide"))).isEqualTo("/p");
-        String alma = Charts.demoEpisode(SERVER, "Alma");
-        String home = link(alma, LinkPurpose.GUIDE, Instant.now().plus(Duration.ofDays(1)));
-        Visitor guide = SERVER.visitor();
-        guide.get(home);
-        assertThat(TestServer.location(guide.post(home))).isEqualTo("/home");
-        assertThat(TestServer.location(guide.get("/before"))).isEqualTo("/p");
-        // The value of the one cookie under the name of the other is worth nothing.
-        String forged = "slipway-before=" + guide.cookie("slipway-home");
-        assertThat(TestServer.location(SERVER.visitor()
-                        .send(java.net.http.HttpRequest.newBuilder(java.net.URI.create(SERVER.address() + "/before"))
-                                .header("Cookie", forged)
-                                .GET())))
-                .isEqualTo("/p");
-        assertThat(TestServer.location(therapist.get("/before"))).isEqualTo("/p");
-        assertThat(TestServer.location(before.get("/episodes/" + id + "/history")))
-                .isEqualTo("/sign-in");
-        // With a plan at home the questions are over.
-        String late = link(alma, LinkPurpose.INTAKE, Instant.now().plus(Duration.ofDays(1)));
-        assertThat(TestServer.location(SERVER.visitor().post(late))).isEqualTo("/p");
-    }
-
-    @Test
-    void aRevokedAndAnExpiredCodeOpenNothing() {
-        String id = episode("Lea Moor");
-        String code = code(id);
-        Visitor person = opened(code);
-        String page = therapist.get("/episodes/" + id + "/history").body();
-        therapist.post(page.replaceAll("(?s).*action=\"(/episodes/[^\"]+/intake/[^\"]+/revoke)\".*", "$1"));
-        assertThat(TestServer.location(person.get("/before"))).isEqualTo("/p");
-        assertThat(TestServer.location(person.post("/before/1", "saddleNumbness", "yes")))
-                .isEqualTo("/p");
-        assertThat(TestServer.location(SERVER.visitor().get(code))).isEqualTo("/p");
-        String old = link(id, LinkPurpose.INTAKE, Instant.now().minusSeconds(1));
-        assertThat(TestServer.location(SERVER.visitor().get(old))).isEqualTo("/p");
-        // The code of one person cannot be taken back through another.
-        String other = episode("Pia Sund");
-        assertThat(therapist.post("/episodes/" + other + "/intake/none/revoke").statusCode())
-                .isEqualTo(404);
-        assertThat(Charts.open(SERVER, id).intakes().list()).isEmpty();
-    }
-
-    @Test
-    void aFloodIsSlowedAndDangerIsAnsweredAsNotGot() {
-        Visitor person = opened(code(episode("Bo Lund")));
-        HttpResponse<String> last = person.get("/before/1");
-        for (int i = 0; i < 400 && last.statusCode() == 200; i++) {
-            last = person.get("/before/1");
-        }
-        assertThat(last.statusCode()).isEqualTo(429);
-        assertThat(person.post("/before/1", "saddleNumbness", "yes").body())
-                .contains("tel:911")
-                .contains("has NOT got this");
-        assertThat(person.post("/before/11", "goal", "a walk").body())
-                .contains("a walk")
-                .contains("not kept yet");
-    }
-
-    @Test
-    void aFormOfAnotherSiteAndAWrongPageDoNothing() {
-        String id = episode("Kai Holm");
-        Visitor person = opened(code(id));
-        assertThat(TestServer.location(person.postBare("/before/1", "saddleNumbness", "yes")))
-                .isEqualTo("/p");
-        assertThat(TestServer.location(person.get("/before/13"))).isEqualTo("/before");
-        assertThat(TestServer.location(person.post("/before/x", "go", "done"))).isEqualTo("/before");
-        assertThat(Charts.open(SERVER, id).intakes().list()).isEmpty();
-    }
-
-    @Test
-    void everyQuestionHasItsWordsAndEverySignOfTheLegIsAsked() {
-        for (Language language : Language.values()) {
-            Words words = Questions.words(language);
-            for (Question question : Questions.all()) {
-                assertThat(question.asked(words)).isNotBlank();
-                question.values()
-                        .forEach(
-                                value -> assertThat(question.said(value, words)).isNotBlank());
-            }
-        }
-        List<String> asked = Questions.all().stream().map(Question::id).toList();
-        assertThat(slipway.reasoning.screening.ScreeningRules.load()
-                        .listRequired(slipway.reasoning.screening.Region.LEG))
-                .allMatch(rule -> asked.contains(rule.id()));
-        assertThat(Questions.words(Language.ES).reviewed()).isFalse();
-    }
-
-    @ParameterizedTest
-    @EnumSource(Language.class)
-    void everyTextIsEasyToRead(Language language) {
-        var texts = new java.util.ArrayList<String>();
-        for (Words words : List.of(Questions.words(language), IntakeView.words(language))) {
-            words.keys().stream()
-                    .filter(key -> !key.equals("reviewed") && !(key.startsWith("slip.") && isForStaff(key)))
-                    .map(words::open)
-                    .map(text -> text.replace("{0}", "911").replace("{1}", "12"))
-                    .filter(text -> text.contains(" ") && text.matches(".*[.?].*"))
-                    .forEach(texts::add);
-        }
-        assertThat(texts).hasSizeGreaterThan(70);
-        assertThat(ReadingLevel.of(language, texts)).matches(ReadingLevel::easyEnough);
-    }
-
-    /** The slip has words for whoever hands it out, in English only. */
-    private static boolean isForStaff(String key) {
-        return !IntakeView.words(Language.ES).keys().contains(key);
     }
 }
