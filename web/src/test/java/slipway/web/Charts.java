@@ -2,8 +2,6 @@ package slipway.web;
 
 import java.time.Instant;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import slipway.care.record.Act;
 import slipway.care.record.Role;
 import slipway.care.record.access.StaffAccount;
@@ -11,7 +9,6 @@ import slipway.care.record.caseload.TodayRow;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.content.Section;
 import slipway.care.record.person.PersonDetails;
-import slipway.exercises.exercise.Language;
 import slipway.mechanics.body.Side;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -63,15 +60,6 @@ public final class Charts {
 
     /** A name and nothing else. */
     public static PersonDetails details(String name) {
-        return new PersonDetails(
-                name,
-                Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Language.EN,
-                Optional.empty(),
-                Optional.empty(),
-                true);
+        return PersonDetails.invented(name);
     }
 }

@@ -14,7 +14,6 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,7 +24,6 @@ import slipway.care.record.Role;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.EpisodeState;
 import slipway.care.record.person.PersonDetails;
-import slipway.exercises.exercise.Language;
 import slipway.mechanics.body.Side;
 import slipway.store.Store;
 import slipway.store.StoreSettings;
@@ -167,15 +165,6 @@ class UpkeepTest {
     }
 
     private static PersonDetails person(String name) {
-        return new PersonDetails(
-                name,
-                Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Language.EN,
-                Optional.empty(),
-                Optional.empty(),
-                true);
+        return PersonDetails.invented(name);
     }
 }

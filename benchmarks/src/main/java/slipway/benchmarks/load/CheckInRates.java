@@ -8,8 +8,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -19,7 +17,6 @@ import slipway.care.record.Records;
 import slipway.care.record.Role;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.person.PersonDetails;
-import slipway.exercises.exercise.Language;
 import slipway.mechanics.body.Side;
 import slipway.store.Store;
 import tools.jackson.databind.json.JsonMapper;
@@ -78,16 +75,7 @@ public final class CheckInRates {
     private void people(Records records) {
         records.clinics().add("Benchmark", "therapy", "", "112", true, act);
         for (int i = 0; i < PEOPLE; i++) {
-            var details = new PersonDetails(
-                    "Bench " + i,
-                    Optional.empty(),
-                    Optional.empty(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    Language.EN,
-                    Optional.empty(),
-                    Optional.empty(),
-                    true);
+            var details = PersonDetails.invented("Bench " + i);
             String person = records.people().add(details, act).id();
             charts.add(records.charts().begin(person, Side.LEFT, "benchmark", Map.of(), act));
         }

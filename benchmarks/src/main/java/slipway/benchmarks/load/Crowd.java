@@ -8,8 +8,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.UUID;
 import org.springframework.security.crypto.password.PasswordEncoder;
@@ -28,7 +26,6 @@ import slipway.care.record.chart.VisitRecord;
 import slipway.care.record.content.Section;
 import slipway.care.record.person.PersonDetails;
 import slipway.care.record.trail.TrailForm;
-import slipway.exercises.exercise.Language;
 import slipway.web.WebServer;
 import slipway.web.demo.DemoClinic;
 import tools.jackson.databind.node.ObjectNode;
@@ -115,15 +112,6 @@ final class Crowd {
     }
 
     private static PersonDetails details(int number) {
-        return new PersonDetails(
-                "Bench Person " + number,
-                Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Language.EN,
-                Optional.empty(),
-                Optional.empty(),
-                true);
+        return PersonDetails.invented("Bench Person " + number);
     }
 }

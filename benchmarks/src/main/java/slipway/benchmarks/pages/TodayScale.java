@@ -19,7 +19,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,7 +31,6 @@ import slipway.care.record.access.StaffAccount;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.EpisodeState;
 import slipway.care.record.person.PersonDetails;
-import slipway.exercises.exercise.Language;
 import slipway.mechanics.body.Side;
 import slipway.store.Store;
 import slipway.store.StoreSettings;
@@ -99,16 +97,7 @@ public final class TodayScale {
     }
 
     private void episode(String therapistId, EpisodeState state) {
-        var details = new PersonDetails(
-                "Person " + episodes,
-                Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Language.EN,
-                Optional.empty(),
-                Optional.empty(),
-                true);
+        var details = PersonDetails.invented("Person " + episodes);
         Act then = act.at(act.at().minus(Duration.ofMinutes(episodes)));
         String personId = records.people().add(details, then).id();
         Chart chart = records.charts().begin(personId, Side.LEFT, therapistId, Map.of(), then);

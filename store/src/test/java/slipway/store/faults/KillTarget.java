@@ -14,7 +14,6 @@ import java.util.Objects;
 import java.util.Optional;
 import org.jooq.SQLDialect;
 import slipway.care.record.person.PersonDetails;
-import slipway.exercises.exercise.Language;
 import slipway.mechanics.body.Side;
 import slipway.store.Store;
 import slipway.store.StoreSettings;
@@ -149,16 +148,7 @@ final class KillTarget implements AutoCloseable {
     }
 
     private static PersonDetails details() {
-        return new PersonDetails(
-                "Invented Person",
-                Optional.empty(),
-                Optional.empty(),
-                java.util.OptionalDouble.empty(),
-                java.util.OptionalDouble.empty(),
-                Language.EN,
-                Optional.empty(),
-                Optional.empty(),
-                true);
+        return PersonDetails.invented("Invented Person");
     }
 
     @Override

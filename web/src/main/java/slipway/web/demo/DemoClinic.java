@@ -8,8 +8,6 @@ import java.time.ZoneOffset;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Component;
@@ -127,20 +125,7 @@ public class DemoClinic {
     }
 
     private String fresh(String name, Side side, Act act) {
-        return begin(
-                new PersonDetails(
-                        name,
-                        Optional.empty(),
-                        Optional.empty(),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        Language.EN,
-                        Optional.empty(),
-                        Optional.empty(),
-                        true),
-                side,
-                Map.of(),
-                act);
+        return begin(PersonDetails.invented(name), side, Map.of(), act);
     }
 
     private String begin(PersonDetails details, Side side, Map<Section, ObjectNode> sections, Act act) {

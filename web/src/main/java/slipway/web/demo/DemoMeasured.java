@@ -12,8 +12,6 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import slipway.care.record.Act;
@@ -21,7 +19,6 @@ import slipway.care.record.Records;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.EpisodeState;
 import slipway.care.record.person.PersonDetails;
-import slipway.exercises.exercise.Language;
 import slipway.mechanics.body.Side;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -58,8 +55,9 @@ final class DemoMeasured {
         Act now = Objects.requireNonNull(actors.get(row.get("whose")), row.get("whose"));
         Instant began = ago(now, row.get("began"));
         Instant ended = ago(now, row.get("ended"));
-        String person =
-                records.people().add(details(row.get("name")), now.at(began)).id();
+        String person = records.people()
+                .add(PersonDetails.invented(row.get("name")), now.at(began))
+                .id();
         String episode = records.charts()
                 .begin(person, Side.RIGHT, now.userId(), Map.of(), now.at(began))
                 .episode()
@@ -90,18 +88,5 @@ final class DemoMeasured {
 
     private static Instant ago(Act now, String days) {
         return now.at().minus(Duration.ofDays(Long.parseLong(days))).minus(Duration.ofHours(1));
-    }
-
-    private static PersonDetails details(String name) {
-        return new PersonDetails(
-                name,
-                Optional.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                Language.EN,
-                Optional.empty(),
-                Optional.empty(),
-                true);
     }
 }

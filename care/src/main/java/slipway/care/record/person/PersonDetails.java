@@ -48,6 +48,20 @@ public record PersonDetails(
         shorter("e-mail", email, 254);
     }
 
+    /** An invented person of whom nothing but the name is known. */
+    public static PersonDetails invented(String name) {
+        return new PersonDetails(
+                name,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Language.EN,
+                Optional.empty(),
+                Optional.empty(),
+                true);
+    }
+
     /** Says nothing of the person: this may end in a log. */
     @Override
     public String toString() {

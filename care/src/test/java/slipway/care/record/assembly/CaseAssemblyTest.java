@@ -24,7 +24,6 @@ import slipway.care.record.content.SectionRecord;
 import slipway.care.record.person.Age;
 import slipway.care.record.person.Person;
 import slipway.care.record.person.PersonDetails;
-import slipway.exercises.exercise.Language;
 import slipway.exercises.yaml.Mistake;
 import slipway.exercises.yaml.YamlDocument;
 import slipway.mechanics.body.Side;
@@ -63,16 +62,7 @@ class CaseAssemblyTest {
 
     @Test
     void everythingThatIsMissingIsToldAtOnce() {
-        var unknown = new PersonDetails(
-                "A Person (invented)",
-                Optional.empty(),
-                Optional.empty(),
-                java.util.OptionalDouble.empty(),
-                java.util.OptionalDouble.empty(),
-                Language.EN,
-                Optional.empty(),
-                Optional.empty(),
-                true);
+        var unknown = PersonDetails.invented("A Person (invented)");
         Assembly none = CaseAssembly.of(CaseAssembly.tree(person(unknown), episode(Side.LEFT), CLINIC, Map.of(), DAY));
         assertThat(none).isInstanceOfSatisfying(Assembly.Incomplete.class, missing -> {
             assertThat(missing.mistakes()).isEmpty();
