@@ -2,8 +2,9 @@ package slipway.reasoning.caseload;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
-import java.util.TreeSet;
+import java.util.TreeMap;
 
 /**
  * Time to discharge when not everybody is discharged yet: the product-limit estimate. Source: Kaplan & Meier 1958, J Am Stat
@@ -20,17 +21,17 @@ public final class TimeToEnd {
     /** Of some episodes. */
     public static TimeToEnd of(List<EpisodeFacts> episodes) {
         var curve = new TimeToEnd();
-        var days = new TreeSet<Integer>();
-        episodes.stream().filter(EpisodeFacts::discharged).forEach(each -> days.add(each.days()));
+        var leaving = new TreeMap<Integer, int[]>();
+        episodes.forEach(each -> leaving.computeIfAbsent(each.days(), none -> new int[2])[each.discharged() ? 0 : 1]++);
         double inCare = 1;
-        for (int day : days) {
-            int atRisk =
-                    (int) episodes.stream().filter(each -> each.days() >= day).count();
-            int ended = (int) episodes.stream()
-                    .filter(each -> each.discharged() && each.days() == day)
-                    .count();
-            inCare *= 1 - (double) ended / atRisk;
-            curve.steps.add(new Step(day, inCare, atRisk, ended));
+        int atRisk = episodes.size();
+        for (Map.Entry<Integer, int[]> day : leaving.entrySet()) {
+            int ended = day.getValue()[0];
+            if (ended > 0) {
+                inCare *= 1 - (double) ended / atRisk;
+                curve.steps.add(new Step(day.getKey(), inCare, atRisk, ended));
+            }
+            atRisk -= ended + day.getValue()[1];
         }
         return curve;
     }
