@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +15,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import slipway.care.record.Act;
 import slipway.care.record.Role;
 import slipway.care.record.access.Reach;
+import slipway.care.record.caseload.KeptFigures;
+import slipway.care.record.caseload.OutcomeAsk;
 import slipway.care.record.caseload.OutcomeRow;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.chart.EpisodeState;
@@ -46,7 +49,7 @@ class OutcomesTest {
     }
 
     private static List<OutcomeRow> rows(World world, Act act) {
-        return world.records.caseload().outcomes(Instant.EPOCH, World.NOON, RECENT, 100, act);
+        return world.records.caseload().outcomes(OutcomeAsk.first(Instant.EPOCH, World.NOON, RECENT, 100), act);
     }
 
     private static MeasureEntry score(Chart chart, String measure, int daysAgo, int total) {
@@ -186,8 +189,48 @@ class OutcomesTest {
         }
     }
 
+    @ParameterizedTest
+    @EnumSource
+    void pagesTogetherAreTheWhole(Databases kind) {
+        try (var world = new World(kind)) {
+            Act ada =
+                    World.act(world.therapist("ada", Reach.OWN), Role.THERAPIST).at(START);
+            for (int i = 0; i < 7; i++) {
+                // Some of them opened in the same moment.
+                begin(world, ada.at(START.plusSeconds(i / 3)));
+            }
+            Act lead = World.act(world.account("dan", Role.LEAD, Reach.OWN), Role.LEAD);
+            var ask = OutcomeAsk.first(Instant.EPOCH, World.NOON, RECENT, 2);
+            var paged = new ArrayList<String>();
+            for (List<OutcomeRow> page = world.records.caseload().outcomes(ask, lead);
+                    !page.isEmpty();
+                    page = world.records.caseload().outcomes(ask, lead)) {
+                page.forEach(row -> paged.add(row.episodeId()));
+                ask = ask.behind(page.get(page.size() - 1));
+            }
+            assertThat(paged).hasSize(7).isEqualTo(ids(world, Instant.EPOCH, 100, lead));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void figuresAreKeptOnceAndForThoseWhoSeeTheWholeClinic(Databases kind) {
+        try (var world = new World(kind)) {
+            Act own = World.act(world.therapist("ada", Reach.OWN), Role.THERAPIST);
+            Act lead = World.act(world.account("dan", Role.LEAD, Reach.OWN), Role.LEAD);
+            var caseload = world.records.caseload();
+            assertThat(caseload.figures(lead)).isEmpty();
+            caseload.keep(new KeptFigures(START, World.json("{\"form\":1}")), lead);
+            var last = new KeptFigures(World.NOON, World.json("{\"form\":2}"));
+            caseload.keep(last, World.PROGRAM);
+            assertThat(caseload.figures(lead)).contains(last);
+            assertThat(caseload.figures(own)).isEmpty();
+            assertThatThrownBy(() -> caseload.keep(last, own)).hasMessageContaining("sees all of it");
+        }
+    }
+
     private static List<String> ids(World world, Instant from, int limit, Act act) {
-        return world.records.caseload().outcomes(from, World.NOON, RECENT, limit, act).stream()
+        return world.records.caseload().outcomes(OutcomeAsk.first(from, World.NOON, RECENT, limit), act).stream()
                 .map(OutcomeRow::episodeId)
                 .toList();
     }

@@ -22,6 +22,7 @@ import slipway.app.console.InputFiles;
 import slipway.app.console.WholeFile;
 import slipway.care.record.Act;
 import slipway.care.record.access.Clinic;
+import slipway.care.record.caseload.OutcomeAsk;
 import slipway.care.record.caseload.OutcomeRow;
 import slipway.care.record.trail.Action;
 import slipway.care.record.trail.Chain;
@@ -42,7 +43,6 @@ import slipway.store.Store;
                     + " out and counted. The trail notes it."
         })
 public final class CaseloadCommand implements Callable<Integer> {
-    private static final int MOST_EPISODES = 20_000;
     private static final int KEY_BYTES = 32;
 
     @Spec
@@ -79,14 +79,17 @@ public final class CaseloadCommand implements Callable<Integer> {
             List<String> ids = store
                     .records()
                     .caseload()
-                    .outcomes(Instant.EPOCH, act.at(), LocalDate.now(ZoneId.systemDefault()), MOST_EPISODES, act)
+                    .outcomes(
+                            OutcomeAsk.first(
+                                    Instant.EPOCH, act.at(), LocalDate.now(ZoneId.systemDefault()), OutcomeAsk.MOST),
+                            act)
                     .stream()
                     .map(OutcomeRow::episodeId)
                     .toList();
             var archive = CaseloadArchive.of(store.records(), clinic, ids, act.at(), ZoneId.systemDefault(), act);
             write(archive, key);
             store.records().trail().note(Chain.ofClinic(clinic.id()), Action.EXPORT, "caseload", clinic.id(), act);
-            tell(archive, ids.size() == MOST_EPISODES);
+            tell(archive, ids.size() == OutcomeAsk.MOST);
         }
         return ExitStatus.OK;
     }
@@ -109,7 +112,7 @@ public final class CaseloadCommand implements Callable<Integer> {
                 "%d episodes; %d left out as no whole case; %d entries not understood%n",
                 archive.facts().size(), archive.leftOut(), archive.notRead());
         if (cut) {
-            out.printf("Only the newest %d episodes were looked at.%n", MOST_EPISODES);
+            out.printf("Only the newest %d episodes were looked at.%n", OutcomeAsk.MOST);
         }
         out.flush();
     }

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +27,9 @@ public final class Upkeep {
     private static final Duration SWEEP_EVERY = Duration.ofMinutes(10);
     private static final Duration ALERTS_EVERY = Duration.ofMinutes(1);
     private static final Duration MAIL_EVERY = Duration.ofMinutes(5);
+    /** When nobody waits for anything. */
+    private static final LocalTime FIGURES_AT = LocalTime.of(1, 30);
+
     private static final Duration AGAIN = Duration.ofMinutes(1);
 
     /** Whoever comes back after this long starts from what is recorded. */
@@ -59,6 +64,11 @@ public final class Upkeep {
         var tasks = new ArrayList<>(List.of(
                 new Task("alerts", Turns.every(ALERTS_EVERY), AGAIN, alerts),
                 new Task("sweep", Turns.every(SWEEP_EVERY), AGAIN, () -> sweep(store, clock)),
+                new Task(
+                        "caseload",
+                        Turns.daily(FIGURES_AT, ZoneId.systemDefault()),
+                        AGAIN,
+                        new NightlyFigures(store.records(), clock)::run),
                 new Task("keeping", Turns.every(Duration.ofDays(7)), AGAIN, new Keeping(store.records(), clock)::run)));
         backup.ifPresent(nightly -> tasks.add(nightly.task(store, folder, clock)));
         return new Worker(store.work(), ManagementFactory.getRuntimeMXBean().getName(), tasks);

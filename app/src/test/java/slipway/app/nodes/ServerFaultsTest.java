@@ -73,7 +73,7 @@ class ServerFaultsTest {
                 }
                 assertThat(store.work().notes())
                         .extracting(WorkNote::name)
-                        .containsExactly("alerts", "keeping", "sweep");
+                        .containsExactly("alerts", "caseload", "keeping", "sweep");
                 assertThat(store.work().notes()).allMatch(note -> note.failures() == 0);
                 cutOff(server.port(), store);
                 sendsNothing(server.port());

@@ -36,7 +36,8 @@ class OutcomesTest {
             boolean reached,
             List<OutcomeRow.Taken> ends,
             List<OutcomeRow.Taken> recent) {
-        return new OutcomeRow("e", "ada", START, closedAt, home, 10, reached, ends, recent);
+        return new OutcomeRow(
+                new OutcomeRow.Place(START, "e"), "ada", START, closedAt, home, 10, reached, ends, recent);
     }
 
     private static EpisodeFacts of(OutcomeRow row) {

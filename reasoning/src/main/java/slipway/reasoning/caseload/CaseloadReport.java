@@ -1,6 +1,7 @@
 package slipway.reasoning.caseload;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +29,7 @@ public record CaseloadReport(
     public record OfMeasure(Quartiles gain, Shown<Shown.Share> better, Shown<Shown.Share> important) {}
 
     /** A group against all. */
-    public record Group(Shown.Share better, Funnel.Limits limits, Funnel.Place place) {}
+    public record Group(Shown.Share better, Funnel.Place place) {}
 
     /** 25, 50 and 75 % points, interpolated (Hyndman & Fan 1996, type 7). */
     public record Quartiles(double lower, double middle, double upper) {
@@ -77,6 +78,16 @@ public record CaseloadReport(
                 groups(episodes, funnelMeasure));
     }
 
+    /** The measure with most changes; of several the first by id; empty if there are none. */
+    public static String mostTaken(List<EpisodeFacts> episodes) {
+        var counts = new TreeMap<String, Integer>();
+        episodes.forEach(each -> each.changes().keySet().forEach(id -> counts.merge(id, 1, Integer::sum)));
+        return counts.entrySet().stream()
+                .min(Comparator.comparing((Map.Entry<String, Integer> each) -> -each.getValue()))
+                .map(Map.Entry::getKey)
+                .orElse("");
+    }
+
     private static Map<String, Shown<OfMeasure>> measures(List<EpisodeFacts> episodes) {
         var byMeasure = new TreeMap<String, List<Change>>();
         episodes.forEach(each -> each.changes()
@@ -119,12 +130,7 @@ public record CaseloadReport(
         var groups = new LinkedHashMap<String, Group>();
         counts.forEach((name, count) -> {
             if (Shown.share(count[0], count[1]) instanceof Shown.Figure<Shown.Share> share) {
-                groups.put(
-                        name,
-                        new Group(
-                                share.value(),
-                                Funnel.limits(target, share.people()),
-                                Funnel.place(target, share.value())));
+                groups.put(name, new Group(share.value(), Funnel.place(target, share.value())));
             }
         });
         return restIsHidden(groups, better, all) ? groups : Map.of();

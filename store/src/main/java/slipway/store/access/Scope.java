@@ -39,6 +39,12 @@ public sealed interface Scope {
                 || (this instanceof OfTherapists some && some.clinicId().equals(clinicId));
     }
 
+    /** Whether nothing of a clinic is hidden. */
+    default boolean seesAllOf(String clinicId) {
+        return this instanceof Everything
+                || (this instanceof OfClinic all && all.clinicId().equals(clinicId));
+    }
+
     /** Which episodes are seen. */
     default Condition episodes() {
         if (this instanceof Everything) {

@@ -1,9 +1,8 @@
 package slipway.store.caseload;
 
-import java.time.Instant;
-import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record1;
@@ -11,6 +10,8 @@ import org.jooq.Select;
 import org.jooq.impl.DSL;
 import slipway.care.record.Act;
 import slipway.care.record.caseload.Caseload;
+import slipway.care.record.caseload.KeptFigures;
+import slipway.care.record.caseload.OutcomeAsk;
 import slipway.care.record.caseload.OutcomeRow;
 import slipway.care.record.caseload.PaperTrailRow;
 import slipway.care.record.caseload.PersonRow;
@@ -19,12 +20,12 @@ import slipway.store.access.Scope;
 import slipway.store.access.Scopes;
 import slipway.store.db.Db;
 import slipway.store.tables.AlertTable;
+import slipway.store.tables.CaseloadFiguresTable;
 import slipway.store.tables.EpisodeTable;
 
 /** Lists over many people. */
 public final class CaseloadStore implements Caseload {
     private static final int MOST_ROWS = 500;
-    private static final int MOST_OUTCOMES = 20_000;
 
     private final Db db;
     private final Scopes scopes;
@@ -99,23 +100,41 @@ public final class CaseloadStore implements Caseload {
     }
 
     @Override
-    public List<OutcomeRow> outcomes(Instant from, Instant until, LocalDate recentFrom, int limit, Act act) {
-        checked(limit, MOST_OUTCOMES);
-        Condition seen = EpisodeTable.CLINIC_ID
-                .eq(act.clinicId())
-                .and(scopes.of(act).episodes())
-                .and(EpisodeTable.OPENED_AT.ge(from))
-                .and(EpisodeTable.OPENED_AT.lt(until));
-        return db.read(query -> OutcomeQuery.of(query, seen, limit).rows(recentFrom));
+    public List<OutcomeRow> outcomes(OutcomeAsk ask, Act act) {
+        Condition seen =
+                EpisodeTable.CLINIC_ID.eq(act.clinicId()).and(scopes.of(act).episodes());
+        return db.read(query -> OutcomeQuery.of(query, seen, ask).rows());
+    }
+
+    @Override
+    public Optional<KeptFigures> figures(Act act) {
+        return scopes.of(act).seesAllOf(act.clinicId())
+                ? db.read(query -> query.select(CaseloadFiguresTable.AT, CaseloadFiguresTable.BODY)
+                        .from(CaseloadFiguresTable.CASELOAD_FIGURES)
+                        .where(CaseloadFiguresTable.CLINIC_ID.eq(act.clinicId()))
+                        .fetchOptional(row -> new KeptFigures(row.value1(), row.value2())))
+                : Optional.empty();
+    }
+
+    @Override
+    public void keep(KeptFigures figures, Act act) {
+        if (!scopes.of(act).seesAllOf(act.clinicId())) {
+            throw new IllegalArgumentException("figures of a clinic are kept by who sees all of it");
+        }
+        db.write(tx -> tx.insertInto(CaseloadFiguresTable.CASELOAD_FIGURES)
+                .set(CaseloadFiguresTable.CLINIC_ID, act.clinicId())
+                .set(CaseloadFiguresTable.AT, figures.at())
+                .set(CaseloadFiguresTable.BODY, figures.body())
+                .onConflict(CaseloadFiguresTable.CLINIC_ID)
+                .doUpdate()
+                .set(CaseloadFiguresTable.AT, figures.at())
+                .set(CaseloadFiguresTable.BODY, figures.body())
+                .execute());
     }
 
     private static int checked(int limit) {
-        return checked(limit, MOST_ROWS);
-    }
-
-    private static int checked(int limit, int most) {
-        if (limit < 1 || limit > most) {
-            throw new IllegalArgumentException("limit must be within 1 and %d, was %d".formatted(most, limit));
+        if (limit < 1 || limit > MOST_ROWS) {
+            throw new IllegalArgumentException("limit must be within 1 and %d, was %d".formatted(MOST_ROWS, limit));
         }
         return limit;
     }

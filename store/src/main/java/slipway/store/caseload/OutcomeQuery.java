@@ -14,6 +14,7 @@ import org.jooq.Record;
 import org.jooq.Record2;
 import org.jooq.Table;
 import org.jooq.impl.DSL;
+import slipway.care.record.caseload.OutcomeAsk;
 import slipway.care.record.caseload.OutcomeRow;
 import slipway.store.tables.CheckInTable;
 import slipway.store.tables.EpisodeTable;
@@ -35,36 +36,42 @@ final class OutcomeQuery {
 
     private final DSLContext query;
     private final Condition seen;
+    private final LocalDate recentFrom;
 
-    private OutcomeQuery(DSLContext query, Condition seen) {
+    private OutcomeQuery(DSLContext query, Condition seen, LocalDate recentFrom) {
         this.query = query;
         this.seen = seen;
+        this.recentFrom = recentFrom;
     }
 
-    /** Of the newest episodes that meet a condition; those of erased people are not among them. */
-    static OutcomeQuery of(DSLContext query, Condition which, int limit) {
+    /** Of the episodes that meet a condition and were asked for; those of erased people are not among them. */
+    static OutcomeQuery of(DSLContext query, Condition which, OutcomeAsk ask) {
         var newest = query.select(EpisodeTable.ID.as("id"))
                 .from(EpisodeTable.EPISODE)
                 .where(
                         which,
-                        EpisodeTable.PERSON_ID.notIn(query.select(PersonTable.ID)
+                        EpisodeTable.OPENED_AT.ge(ask.from()),
+                        EpisodeTable.OPENED_AT.lt(ask.until()),
+                        ask.after().map(OutcomeQuery::behind).orElseGet(DSL::trueCondition),
+                        DSL.notExists(DSL.selectOne()
                                 .from(PersonTable.PERSON)
-                                .where(PersonTable.ERASED_AT.isNotNull())))
+                                .where(PersonTable.ID.eq(EpisodeTable.PERSON_ID), PersonTable.ERASED_AT.isNotNull())))
                 .orderBy(EpisodeTable.OPENED_AT.desc(), EpisodeTable.ID.desc())
-                .limit(limit)
+                .limit(ask.limit())
                 .asTable("newest");
         return new OutcomeQuery(
                 query,
                 EpisodeTable.ID.in(query.select(DSL.field(DSL.name("newest", "id"), String.class))
-                        .from(newest)));
+                        .from(newest)),
+                ask.recentFrom());
     }
 
-    /**
-     * The rows, newest first.
-     *
-     * @param recentFrom first day of the last weeks
-     */
-    List<OutcomeRow> rows(LocalDate recentFrom) {
+    private static Condition behind(OutcomeRow.Place place) {
+        return DSL.row(EpisodeTable.OPENED_AT, EpisodeTable.ID).lt(place.openedAt(), place.episodeId());
+    }
+
+    /** The rows, newest first. */
+    List<OutcomeRow> rows() {
         Map<String, Instant> visits = times(DSL.min(VisitTable.STARTED_AT), VisitTable.VISIT, VisitTable.EPISODE_ID);
         Map<String, Instant> homes = times(DSL.min(PlanTable.RELEASED_AT), PlanTable.PLAN, PlanTable.EPISODE_ID);
         Map<String, Integer> reports = reportDays();
@@ -78,7 +85,7 @@ final class OutcomeQuery {
                 .orderBy(EpisodeTable.OPENED_AT.desc(), EpisodeTable.ID.desc())
                 .fetch()
                 .map(row -> new OutcomeRow(
-                        row.value1(),
+                        new OutcomeRow.Place(row.value3(), row.value1()),
                         row.value2(),
                         visits.getOrDefault(row.value1(), row.value3()),
                         Optional.ofNullable(row.value4()),

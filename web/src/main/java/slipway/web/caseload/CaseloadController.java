@@ -2,8 +2,6 @@ package slipway.web.caseload;
 
 import jakarta.servlet.http.HttpServletRequest;
 import java.security.SecureRandom;
-import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +13,8 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
-import slipway.care.facts.Outcomes;
+import slipway.care.caseload.CaseloadFigures;
+import slipway.care.kept.KeptAnswers;
 import slipway.care.record.Act;
 import slipway.care.record.Role;
 import slipway.care.record.access.Clinic;
@@ -26,11 +25,10 @@ import slipway.documents.words.Words;
 import slipway.exchange.tables.CaseloadArchive;
 import slipway.exchange.tables.CaseloadTables;
 import slipway.exercises.exercise.Language;
-import slipway.reasoning.caseload.CaseloadReport;
-import slipway.reasoning.course.Stall;
 import slipway.web.episode.Desk;
 import slipway.web.shell.Area;
 import slipway.web.shell.Pages;
+import slipway.web.shell.Times;
 
 /** The figures of the caseload, and its tables without names. */
 @Controller
@@ -38,16 +36,15 @@ class CaseloadController {
     private static final Words WORDS = Words.beside(CaseloadController.class, Language.EN);
     private static final String PAGE = "/clinic/caseload";
 
-    /** More than a clinic opens in the time of the figures; the page says so if not. */
-    private static final int MOST_EPISODES = 20_000;
-
     /** Charts are opened one by one for the tables; more than these are for the command line. */
     private static final int MOST_IN_TABLES = 1_000;
 
     private static final int KEY_BYTES = 32;
+    private static final int KEPT = 16;
 
     private final Desk desk;
     private final Pages pages;
+    private final KeptAnswers<String, CaseloadView> drawn = new KeptAnswers<>(KEPT);
     private final SecureRandom random = new SecureRandom();
 
     CaseloadController(Desk desk, Pages pages) {
@@ -58,16 +55,29 @@ class CaseloadController {
     @GetMapping(PAGE)
     String caseload(HttpServletRequest request, Model model) {
         Act act = act();
-        List<OutcomeRow> rows = rows(act, MOST_EPISODES);
-        var facts = Outcomes.of(rows, act.at(), ZoneId.systemDefault());
-        String measure = CaseloadView.mostTaken(facts);
+        ZoneId zone = ZoneId.systemDefault();
+        var figures = CaseloadFigures.current(desk.records().caseload(), zone, act);
+        int episodes = figures.report().episodes();
         model.addAttribute("page", pages.page(request, Area.CLINIC, WORDS.get("title")));
         model.addAttribute("t", WORDS);
-        model.addAttribute("view", CaseloadView.of(CaseloadReport.of(facts, measure), measure, WORDS));
-        model.addAttribute("from", from(act.at()).toString());
-        model.addAttribute("cut", rows.size() == MOST_EPISODES);
-        model.addAttribute("few", rows.size() <= MOST_IN_TABLES);
+        model.addAttribute("view", view(figures, act));
+        model.addAttribute("from", CaseloadFigures.from(figures.at(), zone).toString());
+        model.addAttribute("at", Times.minute(figures.at()));
+        model.addAttribute("fewNow", CaseloadFigures.FEW);
+        model.addAttribute("few", episodes <= MOST_IN_TABLES);
         return "caseload/caseload";
+    }
+
+    /** Limits of large groups take as long as the rest of the page. */
+    private CaseloadView view(CaseloadFigures figures, Act act) {
+        return drawn.get(
+                act.clinicId() + figures.at(), () -> CaseloadView.of(figures.report(), figures.measure(), WORDS));
+    }
+
+    @PostMapping(PAGE)
+    String again() {
+        CaseloadFigures.workOut(desk.records().caseload(), ZoneId.systemDefault(), act());
+        return "redirect:" + PAGE;
     }
 
     /** A new key for each download, kept by nobody: two downloads cannot be put together by their pseudonyms. */
@@ -76,7 +86,9 @@ class CaseloadController {
         Act act = act();
         Clinic clinic = desk.records().clinics().find(act.clinicId()).orElseThrow();
         List<String> ids =
-                rows(act, MOST_IN_TABLES).stream().map(OutcomeRow::episodeId).toList();
+                CaseloadFigures.rows(desk.records().caseload(), MOST_IN_TABLES, ZoneId.systemDefault(), act).stream()
+                        .map(OutcomeRow::episodeId)
+                        .toList();
         var archive = CaseloadArchive.of(desk.records(), clinic, ids, act.at(), ZoneId.systemDefault(), act);
         byte[] key = new byte[KEY_BYTES];
         random.nextBytes(key);
@@ -91,22 +103,6 @@ class CaseloadController {
                                 .build()
                                 .toString())
                 .body(CaseloadArchive.zip(files));
-    }
-
-    private List<OutcomeRow> rows(Act act, int most) {
-        ZoneId zone = ZoneId.systemDefault();
-        return desk.records()
-                .caseload()
-                .outcomes(
-                        from(act.at()).atStartOfDay(zone).toInstant(),
-                        act.at(),
-                        LocalDate.ofInstant(act.at(), zone).minusDays(Stall.days()),
-                        most,
-                        act);
-    }
-
-    private static LocalDate from(Instant now) {
-        return LocalDate.ofInstant(now, ZoneId.systemDefault()).minusMonths(CaseloadReport.windowMonths());
     }
 
     /** Somebody with several roles acts as a lead here: the figures are of all episodes, whatever the reach. */

@@ -1,8 +1,6 @@
 package slipway.web.caseload;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -10,7 +8,6 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import slipway.documents.words.Words;
 import slipway.reasoning.caseload.CaseloadReport;
-import slipway.reasoning.caseload.EpisodeFacts;
 import slipway.reasoning.caseload.Shown;
 import slipway.reasoning.measures.Measure;
 import slipway.reasoning.measures.Measures;
@@ -41,16 +38,6 @@ public record CaseloadView(
      * @param points the same in points of the measure
      */
     public record Row(String name, String people, String units, String points, String better, String important) {}
-
-    /** The measure with most changes; of several the first by id; empty if there are none. */
-    static String mostTaken(List<EpisodeFacts> facts) {
-        var counts = new TreeMap<String, Integer>();
-        facts.forEach(each -> each.changes().keySet().forEach(id -> counts.merge(id, 1, Integer::sum)));
-        return counts.entrySet().stream()
-                .min(Comparator.comparing((Map.Entry<String, Integer> each) -> -each.getValue()))
-                .map(Map.Entry::getKey)
-                .orElse("");
-    }
 
     static CaseloadView of(CaseloadReport report, String funnelMeasure, Words words) {
         return new CaseloadView(

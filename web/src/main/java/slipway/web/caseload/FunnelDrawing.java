@@ -14,6 +14,9 @@ import slipway.web.episode.VisitPictures.Both;
 final class FunnelDrawing {
     private static final int WIDTH = 342;
 
+    /** More than the picture has room for. */
+    private static final int MOST_LIMITS = 120;
+
     /** A funnel of one group says nothing: it is the whole. */
     private static final int LEAST_GROUPS = 2;
 
@@ -45,7 +48,7 @@ final class FunnelDrawing {
                 .max()
                 .orElse(least);
         // A little beyond the largest group, so that its point does not lie on the edge.
-        List<FunnelPicture.Limit> limits = IntStream.rangeClosed(least, most + most / 10 + 1)
+        List<FunnelPicture.Limit> limits = counts(least, most + most / 10 + 1)
                 .mapToObj(people -> limit(target, people))
                 .toList();
         List<FunnelPicture.Point> points = report.groups().values().stream()
@@ -54,6 +57,15 @@ final class FunnelDrawing {
                 .sorted(java.util.Comparator.comparingInt(FunnelPicture.Point::people))
                 .toList();
         return new FunnelPicture.Funnel(target, limits, points);
+    }
+
+    /** Every count while there are few; then the closer the smaller, where the limits bend. */
+    private static IntStream counts(int least, int most) {
+        return most - least < MOST_LIMITS
+                ? IntStream.rangeClosed(least, most)
+                : IntStream.rangeClosed(0, MOST_LIMITS)
+                        .map(i -> least + (int) Math.round((most - least) * Math.pow((double) i / MOST_LIMITS, 2)))
+                        .distinct();
     }
 
     private static FunnelPicture.Limit limit(double target, int people) {

@@ -8,16 +8,21 @@ import java.net.URI;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
+import slipway.care.record.Act;
+import slipway.care.record.Role;
+import slipway.care.record.caseload.KeptFigures;
 import slipway.care.record.trail.Action;
 import slipway.care.record.trail.Chain;
 import slipway.web.Charts;
 import slipway.web.TestServer;
 import slipway.web.TestServer.Visitor;
+import tools.jackson.databind.node.ObjectNode;
 
 class CaseloadPageTest {
     private static final TestServer SERVER = TestServer.shared();
@@ -31,6 +36,26 @@ class CaseloadPageTest {
         assertThat(page).contains("Change by measure", "Days to discharge", "Download the tables");
         assertThat(page).doesNotContain("Alma Ferrer");
         assertThat(SERVER.signedIn("therapist").get(PAGE).statusCode()).isEqualTo(403);
+    }
+
+    @Test
+    void keptFiguresAreShownUntilTheyAreOldOrAskedForAgain() {
+        try (TestServer server = TestServer.ofItsOwn()) {
+            Visitor lead = server.signedIn("lead");
+            String before = lead.get(PAGE).body();
+            var act = Charts.therapist(server);
+            var kept = server.records().caseload();
+            var program = new Act("test", Role.PROGRAM, act.clinicId(), act.at());
+            var many = kept.figures(program).orElseThrow();
+            ObjectNode body = many.body();
+            body.put("episodes", 123_456);
+            kept.keep(new KeptFigures(act.at().minus(Duration.ofDays(2)), body), program);
+
+            assertThat(before).doesNotContain("123456");
+            assertThat(lead.get(PAGE).body()).contains("123456", "There are too many episodes for a download here");
+            assertThat(lead.post(PAGE).statusCode()).isEqualTo(302);
+            assertThat(lead.get(PAGE).body()).doesNotContain("123456");
+        }
     }
 
     @Test

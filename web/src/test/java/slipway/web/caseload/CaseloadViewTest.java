@@ -27,7 +27,7 @@ class CaseloadViewTest {
     }
 
     private static CaseloadView view(List<EpisodeFacts> facts) {
-        String measure = CaseloadView.mostTaken(facts);
+        String measure = CaseloadReport.mostTaken(facts);
         return CaseloadView.of(CaseloadReport.of(facts, measure), measure, WORDS);
     }
 

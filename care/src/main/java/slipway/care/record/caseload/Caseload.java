@@ -1,9 +1,8 @@
 package slipway.care.record.caseload;
 
-import java.time.Instant;
-import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import slipway.care.record.Act;
 
 /** Who is there. Rows are those that the act may see by the reach of its account. */
@@ -35,13 +34,19 @@ public interface Caseload {
     List<PaperTrailRow> paperTrails(Collection<String> episodeIds, Act act);
 
     /**
-     * What counts of the episodes that were opened in a time, for figures over all of them; newest first. Episodes of
-     * erased people are left out: nothing is left of them that counts.
-     *
-     * @param from first moment of that time
-     * @param until first moment behind it
-     * @param recentFrom first day of the last weeks, for {@link OutcomeRow#recent()}
-     * @param limit most rows, 1 to 20 000
+     * What counts of the episodes that were asked for, for figures over all of them. Episodes of erased people are left
+     * out: nothing is left of them that counts.
      */
-    List<OutcomeRow> outcomes(Instant from, Instant until, LocalDate recentFrom, int limit, Act act);
+    List<OutcomeRow> outcomes(OutcomeAsk ask, Act act);
+
+    /** The figures of the clinic of the act that were kept last; empty if there are none, or the act sees less than it. */
+    Optional<KeptFigures> figures(Act act);
+
+    /**
+     * Keeps figures of the clinic of the act in the place of those before. They follow from the records, so that the trail
+     * says nothing of it.
+     *
+     * @throws IllegalArgumentException if the act sees less than the clinic
+     */
+    void keep(KeptFigures figures, Act act);
 }

@@ -9,6 +9,7 @@ import tools.jackson.databind.node.ObjectNode;
 /**
  * What counts of an episode in the figures of a caseload.
  *
+ * @param place where it stands in the order
  * @param startedAt the first visit, or the opening if there was none
  * @param homeSince when a plan was first given to the person
  * @param reportDays days, by the clock in UTC, on which a report came from home
@@ -17,7 +18,7 @@ import tools.jackson.databind.node.ObjectNode;
  * @param recent the same of the last weeks only; empty for a closed episode
  */
 public record OutcomeRow(
-        String episodeId,
+        Place place,
         String therapistId,
         Instant startedAt,
         Optional<Instant> closedAt,
@@ -29,6 +30,13 @@ public record OutcomeRow(
     public OutcomeRow {
         ends = List.copyOf(ends);
         recent = List.copyOf(recent);
+    }
+
+    /** The newest first; of those opened in the same moment the one with the last id. */
+    public record Place(Instant openedAt, String episodeId) {}
+
+    public String episodeId() {
+        return place.episodeId();
     }
 
     /** A score as it was entered. */
@@ -47,6 +55,6 @@ public record OutcomeRow(
     /** Ids only: this may end in a log. */
     @Override
     public String toString() {
-        return "outcome of episode " + episodeId;
+        return "outcome of episode " + episodeId();
     }
 }
