@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,14 +47,20 @@ public final class Outcomes {
         return (int) Math.max(0, Duration.between(from, to).toDays());
     }
 
-    /** Share of the days at home on which a report came; empty before a plan was given. */
+    /** Share of the days at home, first and last among them, on which a report came; empty before a plan was given. */
     private static OptionalDouble reportedDays(OutcomeRow row, Instant end) {
-        return row.homeSince().isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(Math.min(
-                        1,
-                        (double) row.reportDays()
-                                / Math.max(1, days(row.homeSince().get(), end))));
+        return row.homeSince()
+                .map(home -> OptionalDouble.of(Math.min(1, row.reportDays() / (double) daysTouched(home, end))))
+                .orElseGet(OptionalDouble::empty);
+    }
+
+    /** By the same clock as the days with a report are counted. */
+    private static long daysTouched(Instant from, Instant to) {
+        return 1
+                + Math.max(
+                        0,
+                        ChronoUnit.DAYS.between(
+                                LocalDate.ofInstant(from, ZoneOffset.UTC), LocalDate.ofInstant(to, ZoneOffset.UTC)));
     }
 
     /** Whether the care stands still; empty while fewer measures than a stall takes have two scores in the last weeks. */

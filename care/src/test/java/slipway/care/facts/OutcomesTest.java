@@ -70,7 +70,7 @@ class OutcomesTest {
                 of(row(Optional.empty(), Optional.of(START.plus(Duration.ofDays(10))), false, List.of(), List.of()));
         assertThat(open.days()).isEqualTo(60);
         assertThat(open.discharged()).isFalse();
-        assertThat(open.reportedDays()).isEqualTo(OptionalDouble.of(10.0 / 50));
+        assertThat(open.reportedDays()).isEqualTo(OptionalDouble.of(10.0 / 51));
         EpisodeFacts closed = of(row(
                 Optional.of(START.plus(Duration.ofDays(30))),
                 Optional.of(START.plus(Duration.ofDays(10))),
@@ -79,7 +79,7 @@ class OutcomesTest {
                 List.of()));
         assertThat(closed.days()).isEqualTo(30);
         assertThat(closed.discharged()).isTrue();
-        assertThat(closed.reportedDays()).isEqualTo(OptionalDouble.of(10.0 / 20));
+        assertThat(closed.reportedDays()).isEqualTo(OptionalDouble.of(10.0 / 21));
         assertThat(of(row(Optional.empty(), Optional.empty(), false, List.of(), List.of()))
                         .reportedDays())
                 .isEmpty();
