@@ -12,7 +12,10 @@ final class Filler {
 
     private Filler() {}
 
-    /** Copies an episode as often as needed, and fills the copies with check-ins and their entries of the trail. */
+    /**
+     * Copies an episode as often as needed, and fills the copies with check-ins and their entries of the trail. Each copy is
+     * of a therapist of its own: what grows is what is stored, not what one of them has to do.
+     */
     static void fill(Store store, String episode, long count) throws SQLException {
         try (Connection connection = store.writing().getConnection()) {
             connection.setAutoCommit(false);
@@ -20,8 +23,10 @@ final class Filler {
             for (long done = 0; done < count; done += EACH) {
                 String copy = "filled-" + done;
                 try (var statement = connection.createStatement()) {
-                    statement.execute("insert into episode (id,%1$s) select '%2$s',%1$s from episode where id = '%3$s'"
-                            .formatted(columns, copy, episode));
+                    statement.execute(
+                            ("insert into episode (id,therapist_id,%1$s) select '%2$s','%2$s',%1$s from episode"
+                                            + " where id = '%3$s'")
+                                    .formatted(columns, copy, episode));
                 }
                 checkIns(connection, copy, Math.min(EACH, count - done));
                 if (done % BATCH == 0) {
@@ -39,7 +44,8 @@ final class Filler {
             var names = new StringBuilder();
             for (int i = 1; i <= rows.getMetaData().getColumnCount(); i++) {
                 String name = rows.getMetaData().getColumnName(i);
-                names.append(name.equals("id") ? "" : (names.isEmpty() ? "" : ",") + name);
+                names.append(
+                        name.equals("id") || name.equals("therapist_id") ? "" : (names.isEmpty() ? "" : ",") + name);
             }
             return names.toString();
         }
