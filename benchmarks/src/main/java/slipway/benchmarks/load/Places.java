@@ -9,8 +9,8 @@ import org.springframework.util.FileSystemUtils;
 import slipway.store.StoreSettings;
 
 /** A fresh database of either kind that writes to the disk as one in use would. */
-record Places(StoreSettings settings, Path folder, Runnable end) implements AutoCloseable {
-    static Places of(String kind) throws IOException {
+public record Places(StoreSettings settings, Path folder, Runnable end) implements AutoCloseable {
+    public static Places of(String kind) throws IOException {
         Path folder = Files.createTempDirectory(Path.of(System.getProperty("bench.folder", "/tmp")), "slipway-load");
         if (kind.equals("sqlite")) {
             return new Places(StoreSettings.inFolder(folder), folder, () -> {});
