@@ -3,6 +3,7 @@ package slipway.store.trail;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.Function;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record2;
 import org.jooq.SQLDialect;
@@ -42,6 +43,10 @@ public final class TrailWriter {
 
     /** Locks a chain until the end of the transaction. */
     public void lock(DSLContext tx, Chain chain) {
+        if (tx.family() == SQLDialect.SQLITE) {
+            // Its one writer holds the whole file already.
+            return;
+        }
         tx.insertInto(TrailHeadTable.TRAIL_HEAD)
                 .set(TrailHeadTable.CHAIN_KIND, chain.kind())
                 .set(TrailHeadTable.CHAIN_ID, chain.id())
@@ -49,31 +54,46 @@ public final class TrailWriter {
                 .set(TrailHeadTable.DIGEST, TrailForm.START)
                 .onConflictDoNothing()
                 .execute();
-        if (tx.family() == SQLDialect.SQLITE) {
-            // Its one writer holds the whole file already.
-            return;
-        }
         tx.select(TrailHeadTable.SEQ)
                 .from(TrailHeadTable.TRAIL_HEAD)
-                .where(TrailHeadTable.CHAIN_KIND.eq(chain.kind()), TrailHeadTable.CHAIN_ID.eq(chain.id()))
+                .where(isOf(chain))
                 .forUpdate()
                 .fetch();
     }
 
+    private static Condition isOf(Chain chain) {
+        return TrailHeadTable.CHAIN_KIND.eq(chain.kind()).and(TrailHeadTable.CHAIN_ID.eq(chain.id()));
+    }
+
     /** Adds an entry to a chain that this transaction has locked. */
     public void append(DSLContext tx, Chain chain, Act act, Note note) {
-        Record2<Long, String> head = tx.select(TrailHeadTable.SEQ, TrailHeadTable.DIGEST)
+        Optional<Record2<Long, String>> head = tx.select(TrailHeadTable.SEQ, TrailHeadTable.DIGEST)
                 .from(TrailHeadTable.TRAIL_HEAD)
-                .where(TrailHeadTable.CHAIN_KIND.eq(chain.kind()), TrailHeadTable.CHAIN_ID.eq(chain.id()))
-                .fetchSingle();
-        TrailEntry entry = entry(chain, act, note, head.value1() + 1, head.value2());
-        insert(tx, entry, TrailForm.digest(entry));
+                .where(isOf(chain))
+                .fetchOptional();
+        TrailEntry entry = entry(
+                chain,
+                act,
+                note,
+                head.map(Record2::value1).orElse(0L) + 1,
+                head.map(Record2::value2).orElse(TrailForm.START));
+        String digest = TrailForm.digest(entry);
+        insert(tx, entry, digest);
         insertPayload(tx, entry, note.payload());
-        tx.update(TrailHeadTable.TRAIL_HEAD)
-                .set(TrailHeadTable.SEQ, entry.seq())
-                .set(TrailHeadTable.DIGEST, TrailForm.digest(entry))
-                .where(TrailHeadTable.CHAIN_KIND.eq(chain.kind()), TrailHeadTable.CHAIN_ID.eq(chain.id()))
-                .execute();
+        if (head.isPresent()) {
+            tx.update(TrailHeadTable.TRAIL_HEAD)
+                    .set(TrailHeadTable.SEQ, entry.seq())
+                    .set(TrailHeadTable.DIGEST, digest)
+                    .where(isOf(chain))
+                    .execute();
+        } else {
+            tx.insertInto(TrailHeadTable.TRAIL_HEAD)
+                    .set(TrailHeadTable.CHAIN_KIND, chain.kind())
+                    .set(TrailHeadTable.CHAIN_ID, chain.id())
+                    .set(TrailHeadTable.SEQ, entry.seq())
+                    .set(TrailHeadTable.DIGEST, digest)
+                    .execute();
+        }
     }
 
     private static TrailEntry entry(Chain chain, Act act, Note note, long seq, String previousDigest) {
