@@ -1,6 +1,5 @@
 package slipway.exchange.fhir;
 
-import ca.uhn.fhir.parser.DataFormatException;
 import ca.uhn.fhir.parser.IParser;
 import ca.uhn.fhir.parser.LenientErrorHandler;
 import java.nio.charset.StandardCharsets;
@@ -32,8 +31,9 @@ final class BundleReader {
         try {
             Bundle bundle = parser.parseResource(Bundle.class, new String(text, StandardCharsets.UTF_8));
             return new Read(bundle, unknown);
-        } catch (DataFormatException | IllegalArgumentException | NullPointerException | ClassCastException e) {
-            // The parser's own failures on broken input; its message may repeat what stood in the file.
+        } catch (RuntimeException e) {
+            // Whatever the parser fails with on broken input, and it has failed in four ways that it does not name; its
+            // message may repeat what stood in the file.
             throw new RefusedException("the bundle does not keep the form of FHIR R4");
         }
     }

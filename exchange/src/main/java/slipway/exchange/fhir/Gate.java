@@ -91,6 +91,16 @@ final class Gate {
         return "it breaks off or holds what JSON does not allow";
     }
 
+    /** The parser behind this gate takes it that no name is empty. */
+    private static String name(JsonParser parser) {
+        String name = parser.currentName();
+        if (name.isEmpty()) {
+            throw new RefusedException("a name in the bundle is empty (line %d)"
+                    .formatted(parser.currentTokenLocation().getLineNr()));
+        }
+        return name;
+    }
+
     private static void walk(JsonParser parser) {
         Set<String> addresses = new HashSet<>();
         int depth = 0;
@@ -108,7 +118,7 @@ final class Gate {
                     throw new RefusedException("something follows the bundle");
                 }
             } else if (token == JsonToken.PROPERTY_NAME) {
-                name = parser.currentName();
+                name = name(parser);
             } else if (depth == 1 && name.equals("resourceType")) {
                 bundle = parser.getString().equals("Bundle");
             } else if (depth == 3 && name.equals("fullUrl") && !addresses.add(parser.getString())) {
