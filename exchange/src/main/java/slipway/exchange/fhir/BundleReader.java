@@ -31,9 +31,9 @@ final class BundleReader {
         try {
             Bundle bundle = parser.parseResource(Bundle.class, new String(text, StandardCharsets.UTF_8));
             return new Read(bundle, unknown);
-        } catch (RuntimeException e) {
-            // Whatever the parser fails with on broken input, and it has failed in four ways that it does not name; its
-            // message may repeat what stood in the file.
+        } catch (RuntimeException | AssertionError e) {
+            // Whatever the parser fails with on broken input: it has failed in five ways that it does not name, one of
+            // them where assertions are on. Its message may repeat what stood in the file.
             throw new RefusedException("the bundle does not keep the form of FHIR R4");
         }
     }
