@@ -74,6 +74,7 @@ public final class PerformancePage {
                 Files.readString(work.resolve("scaling.md")),
                 Files.readString(work.resolve("study.md")),
                 Files.readString(work.resolve("start.md")),
+                Files.readString(work.resolve("poses.md")),
                 machine());
     }
 
