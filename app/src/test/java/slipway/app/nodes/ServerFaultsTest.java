@@ -14,12 +14,22 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slipway.app.upkeep.Upkeep;
+import slipway.care.record.Act;
+import slipway.care.record.Role;
+import slipway.care.record.access.LinkPurpose;
+import slipway.care.record.access.StaffAccount;
+import slipway.care.record.person.PersonDetails;
+import slipway.care.record.trail.TrailForm;
+import slipway.mechanics.body.Side;
 import slipway.store.Store;
 import slipway.store.StoreSettings;
 import slipway.store.work.WorkNote;
@@ -29,6 +39,8 @@ import slipway.web.WebServer;
 
 /** One server through what goes wrong around it: its database leaves and comes back, and clients misbehave. */
 class ServerFaultsTest {
+    private static final String CODE = "a-code-of-this-test";
+
     @TempDir
     private Path folder = Path.of("");
 
@@ -54,7 +66,14 @@ class ServerFaultsTest {
                 browser.signIn(address, "therapist", NodesTest.PASSWORD);
                 assertThat(browser.get(address, "/today").statusCode()).isEqualTo(200);
 
+                String episode = somebodyNew(store);
+                var phone = new Browser();
+                phone.get(address, "/p/" + CODE);
+                phone.post(address, "/p/" + CODE);
+                phone.get(address, "/before/1");
+
                 postgres.close();
+                dangerIsToldToNobody(phone, address);
                 for (String path : List.of("/today", "/p")) {
                     HttpResponse<String> away = browser.get(address, path);
                     assertThat(away.statusCode()).as(path).isEqualTo(503);
@@ -67,6 +86,7 @@ class ServerFaultsTest {
                 assertThat(new Browser().get(address, "/health").statusCode()).isEqualTo(200);
                 // Still signed in: the session was in the database.
                 assertThat(browser.get(address, "/today").statusCode()).isEqualTo(200);
+                dangerIsToldOnce(phone, address, store, episode);
 
                 try (Worker upkeep = Upkeep.of(store, server, folder, Optional.empty())) {
                     upkeep.round();
@@ -81,6 +101,58 @@ class ServerFaultsTest {
         } finally {
             postgres.close();
         }
+    }
+
+    private static Act therapist(Store store) {
+        StaffAccount account =
+                store.records().staff().credentials("therapist").orElseThrow().account();
+        return new Act(account.id(), Role.THERAPIST, account.clinicId(), Instant.now());
+    }
+
+    /** Gives the episode of a person who has got a code for the questions before the first visit. */
+    private static String somebodyNew(Store store) {
+        Act act = therapist(store);
+        String person = store.records()
+                .people()
+                .add(PersonDetails.invented("Ines Palo"), act)
+                .id();
+        String episode = store.records()
+                .charts()
+                .begin(person, Side.LEFT, act.userId(), Map.of(), act)
+                .episode()
+                .id();
+        Instant tomorrow = act.at().plus(Duration.ofDays(1));
+        store.records()
+                .links()
+                .add(episode, LinkPurpose.INTAKE, OptionalInt.empty(), TrailForm.sha256(CODE), tomorrow, false, act);
+        return episode;
+    }
+
+    /** Somebody who tells a sign of danger must not take it that the clinic knows. */
+    private static void dangerIsToldToNobody(Browser phone, String address) throws Exception {
+        HttpResponse<String> away = phone.post(address, "/before/1", "saddleNumbness", "yes");
+        assertThat(away.statusCode()).isEqualTo(503);
+        assertThat(away.body())
+                .contains("probably not been stored", "probablemente no se ha guardado")
+                .contains("call your local emergency number", "llame al número local de emergencias");
+    }
+
+    private static void dangerIsToldOnce(Browser phone, String address, Store store, String episode) throws Exception {
+        assertThat(alerts(store, episode)).isZero();
+        HttpResponse<String> sent = phone.post(address, "/before/1", "saddleNumbness", "yes");
+        assertThat(Browser.location(sent)).startsWith("/before/now");
+        assertThat(alerts(store, episode)).isEqualTo(1);
+    }
+
+    private static int alerts(Store store, String episode) {
+        return store.records()
+                .charts()
+                .open(episode, therapist(store))
+                .chartIfOpen()
+                .orElseThrow()
+                .checkIns()
+                .alerts()
+                .size();
     }
 
     /** Half a form must not count as a whole one, though what came of it would be one. */
