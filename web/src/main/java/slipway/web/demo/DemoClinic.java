@@ -62,7 +62,9 @@ public class DemoClinic {
         var ofTherapist = new Act(therapist.id(), Role.THERAPIST, CLINIC, now);
         var ofColleague = new Act(colleague.id(), Role.THERAPIST, CLINIC, now);
         people(ofTherapist, ofColleague);
-        new DemoMeasured(records, Map.of("therapist", ofTherapist, "colleague", ofColleague)).fill();
+        var actors = Map.of("therapist", ofTherapist, "colleague", ofColleague);
+        new DemoInCare(records, course, actors, ofTherapist).fill();
+        new DemoMeasured(records, actors).fill();
     }
 
     /**

@@ -12,6 +12,7 @@ import slipway.care.record.Act;
 import slipway.care.record.Records;
 import slipway.care.record.assembly.Assembly;
 import slipway.care.record.chart.Chart;
+import slipway.care.record.chart.PlanDraft;
 import slipway.care.record.chart.PlanState;
 import slipway.care.record.chart.PlanVersion;
 import slipway.care.record.chart.TryEntry;
@@ -51,28 +52,12 @@ final class DemoCourse {
         Assembly.Complete whole = cases.assemble(first).complete().orElseThrow();
         VisitPlan visit = cases.visit(whole);
         VisitRecord seen = first.visits().start();
-        PlanVersion plan = first.plans().add(PlanDrafts.of(cases, first, whole, PlanDrafts.usualCeilings(visit)));
-        first.plans().move(plan.number(), PlanState.PROPOSED, PlanState.ACCEPTED);
-        first.decisions().add("plan/" + plan.number(), Verdict.ACCEPT, "", "", "");
+        PlanVersion plan = accepted(first, PlanDrafts.of(cases, first, whole, PlanDrafts.usualCeilings(visit)));
         Chart later = chart(episodeId, act.at(act.at().plus(25, ChronoUnit.MINUTES)));
         List<String> ids = visit.given().stream()
                 .map(dosed -> dosed.range().candidate().id())
                 .toList();
-        for (String id : ids) {
-            later.visits()
-                    .addTry(
-                            seen.id(),
-                            plan.number(),
-                            new TryEntry(
-                                    id,
-                                    5,
-                                    2,
-                                    OptionalDouble.of(1),
-                                    OptionalDouble.empty(),
-                                    Optional.of(false),
-                                    true,
-                                    Optional.empty()));
-        }
+        tryAll(later, seen, plan, ids);
         later.plans().move(plan.number(), PlanState.ACCEPTED, PlanState.RELEASED);
         sheets.make(
                 later,
@@ -84,15 +69,59 @@ final class DemoCourse {
         chart(episodeId, act.at(act.at().plus(40, ChronoUnit.MINUTES))).visits().end(seen.id(), seen.version());
     }
 
+    /**
+     * The same for somebody with the findings of somebody else, whose plan is taken over: computing it takes more than a
+     * second. Sheet and guide are left to be made.
+     */
+    void releaseLike(Chart other, String episodeId, Act act) {
+        Chart first = chart(episodeId, act);
+        PlanDraft known = other.plans().list().get(0).plan();
+        Assembly.Complete whole = cases.assemble(first).complete().orElseThrow();
+        VisitRecord seen = first.visits().start();
+        PlanVersion plan = accepted(
+                first,
+                new PlanDraft(
+                        whole.text(),
+                        cases.inputs(first, whole.text()),
+                        known.stamp(),
+                        known.body().put("caseId", whole.file().id()),
+                        known.ceilings(),
+                        known.home()));
+        Chart later = chart(episodeId, act.at(act.at().plus(25, ChronoUnit.MINUTES)));
+        List<String> ids = other.visits().tries().stream()
+                .map(made -> made.entry().exerciseId())
+                .toList();
+        tryAll(later, seen, plan, ids);
+        later.plans().move(plan.number(), PlanState.ACCEPTED, PlanState.RELEASED);
+        chart(episodeId, act.at(act.at().plus(40, ChronoUnit.MINUTES))).visits().end(seen.id(), seen.version());
+    }
+
+    private static PlanVersion accepted(Chart chart, PlanDraft draft) {
+        PlanVersion plan = chart.plans().add(draft);
+        chart.plans().move(plan.number(), PlanState.PROPOSED, PlanState.ACCEPTED);
+        chart.decisions().add("plan/" + plan.number(), Verdict.ACCEPT, "", "", "");
+        return plan;
+    }
+
+    private static void tryAll(Chart chart, VisitRecord seen, PlanVersion plan, List<String> exerciseIds) {
+        for (String id : exerciseIds) {
+            var entry = new TryEntry(
+                    id, 5, 2, OptionalDouble.of(1), OptionalDouble.empty(), Optional.of(false), true, Optional.empty());
+            chart.visits().addTry(seen.id(), plan.number(), entry);
+        }
+    }
+
     /** A check-in a day until a day before now, easing. */
     void easing(String episodeId, String exerciseId, Act now) {
         for (int day = 0; day < EASING.length; day++) {
             Instant at = now.at().minus(Duration.ofDays(EASING.length - day));
-            checkIn(
-                    episodeId,
-                    now.at(at),
-                    body(exerciseId, at, EASING[day]).put("settle_minutes", String.valueOf(SETTLING_MINUTES[day])));
+            report(episodeId, exerciseId, now.at(at), EASING[day], SETTLING_MINUTES[day]);
         }
+    }
+
+    /** A check-in in which nothing special happened. */
+    void report(String episodeId, String exerciseId, Act act, int worst, int settleMinutes) {
+        checkIn(episodeId, act, body(exerciseId, act.at(), worst).put("settle_minutes", String.valueOf(settleMinutes)));
     }
 
     /** One check-in that tells of new weakness, with its alert. */
