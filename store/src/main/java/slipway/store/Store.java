@@ -71,6 +71,7 @@ public final class Store implements AutoCloseable {
         try {
             if (settings.isSqlite()) {
                 makeFile(file(settings));
+                requireWritable(file(settings));
                 return Pools.sqlite(settings.url(), settings.readers());
             }
             return Pools.postgres(
@@ -97,6 +98,15 @@ public final class Store implements AutoCloseable {
         }
         Files.createDirectories(file.toAbsolutePath().getParent());
         OwnFile.make(file);
+    }
+
+    /** SQLite writes beside its file even where it only reads, and does not say what is wrong if it cannot. */
+    private static void requireWritable(Path file) {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder != null && (!Files.isWritable(folder) || !Files.isWritable(file))) {
+            throw new IllegalStateException(
+                    "its folder and its file must be writable (is the disk mounted read-only, or are rights missing?)");
+        }
     }
 
     /** The ports. */

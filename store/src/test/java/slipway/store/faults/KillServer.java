@@ -35,6 +35,11 @@ final class KillServer {
     /** Kills every process of the server at once, then starts it again on what is on the disk. */
     void killAndStart() throws IOException, InterruptedException {
         kill();
+        start();
+    }
+
+    /** Starts it on what is on the disk; it must not run. */
+    void start() throws IOException, InterruptedException {
         // By hand: the library takes a folder once only. As root the server starts in a user namespace of its own.
         var command = new ArrayList<String>();
         if (System.getProperty("user.name").equals("root")) {
