@@ -19,7 +19,7 @@ import slipway.care.record.content.Section;
 final class DemoInCare {
     private static final List<String> MEASURES = List.of("pain", "lefs", "slr");
     private static final int MOST_PEOPLE = 200;
-    private static final int SETTLE_MINUTES_PER_POINT = 4;
+    private static final int SETTLE_MINUTES = 2;
 
     private final Records records;
     private final DemoCourse course;
@@ -82,7 +82,7 @@ final class DemoInCare {
         }
     }
 
-    /** Reports by phone between the visits, as strong as the pain of the visit before. */
+    /** Reports by phone between the visits: a session within the plan stirs up little, and that soon settles. */
     private void reports(String episode, CSVRecord row, Act now) {
         String exercise = course.firstAtHome(episode, now);
         int[] pain = DemoScores.of(row, "pain");
@@ -95,7 +95,7 @@ final class DemoInCare {
             while (before + 1 < visits.size() && visits.get(before + 1).isBefore(at)) {
                 before++;
             }
-            course.report(episode, exercise, now.at(at), pain[before], pain[before] * SETTLE_MINUTES_PER_POINT);
+            course.report(episode, exercise, now.at(at), Math.min(1, pain[before]), SETTLE_MINUTES);
         }
     }
 
