@@ -2,14 +2,18 @@ package slipway.web;
 
 import java.time.Instant;
 import java.util.Map;
+import java.util.OptionalInt;
+import java.util.UUID;
 import slipway.care.record.Act;
 import slipway.care.record.Role;
+import slipway.care.record.access.LinkPurpose;
 import slipway.care.record.access.StaffAccount;
 import slipway.care.record.caseload.TodayRow;
 import slipway.care.record.chart.Chart;
 import slipway.care.record.content.Section;
 import slipway.care.record.person.PersonDetails;
 import slipway.mechanics.body.Side;
+import slipway.web.episode.Cases;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -43,6 +47,26 @@ public final class Charts {
                 .map(TodayRow::episodeId)
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** The secret of a new code of an episode, made beside the pages. */
+    public static String code(TestServer server, String episodeId, LinkPurpose purpose, Instant expires) {
+        return code(server, episodeId, purpose, OptionalInt.empty(), expires, false);
+    }
+
+    /** The same, given with some version of the plan, with or without asking for the year of birth. */
+    public static String code(
+            TestServer server,
+            String episodeId,
+            LinkPurpose purpose,
+            OptionalInt plan,
+            Instant expires,
+            boolean birthYear) {
+        String token = UUID.randomUUID().toString();
+        server.records()
+                .links()
+                .add(episodeId, purpose, plan, Cases.digest(token), expires, birthYear, therapist(server));
+        return token;
     }
 
     /** An episode opened by the demo therapist. */

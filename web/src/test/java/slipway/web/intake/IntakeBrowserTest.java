@@ -13,8 +13,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Map;
-import java.util.OptionalInt;
-import java.util.UUID;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,7 +23,6 @@ import slipway.mechanics.body.Side;
 import slipway.web.Browser;
 import slipway.web.Charts;
 import slipway.web.TestServer;
-import slipway.web.episode.Cases;
 import slipway.web.told.Questions;
 
 /** The questions before the first visit on a small phone, without scripts. */
@@ -154,18 +151,7 @@ class IntakeBrowserTest {
     }
 
     private static String code(TestServer server, String episodeId) {
-        String token = UUID.randomUUID().toString();
-        server.records()
-                .links()
-                .add(
-                        episodeId,
-                        LinkPurpose.INTAKE,
-                        OptionalInt.empty(),
-                        Cases.digest(token),
-                        Instant.now().plus(Duration.ofDays(1)),
-                        false,
-                        Charts.therapist(server));
-        return token;
+        return Charts.code(server, episodeId, LinkPurpose.INTAKE, Instant.now().plus(Duration.ofDays(1)));
     }
 
     private static void noViolations(Page page) {

@@ -4,14 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
 import java.util.Map;
-import java.util.OptionalInt;
-import java.util.UUID;
 import slipway.care.record.access.LinkPurpose;
 import slipway.mechanics.body.Side;
 import slipway.web.Charts;
 import slipway.web.TestServer;
 import slipway.web.TestServer.Visitor;
-import slipway.web.episode.Cases;
 
 /** Codes for the questions by phone, on one server. */
 final class IntakeCodes {
@@ -58,17 +55,6 @@ final class IntakeCodes {
 
     /** A code made beside the pages. */
     String link(String episodeId, LinkPurpose purpose, Instant expires) {
-        String token = UUID.randomUUID().toString();
-        server.records()
-                .links()
-                .add(
-                        episodeId,
-                        purpose,
-                        OptionalInt.empty(),
-                        Cases.digest(token),
-                        expires,
-                        false,
-                        Charts.therapist(server));
-        return "/p/" + token;
+        return "/p/" + Charts.code(server, episodeId, purpose, expires);
     }
 }

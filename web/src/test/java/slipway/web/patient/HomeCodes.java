@@ -7,12 +7,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.UUID;
 import slipway.care.record.access.LinkPurpose;
 import slipway.web.Charts;
 import slipway.web.TestServer;
 import slipway.web.TestServer.Visitor;
-import slipway.web.episode.Cases;
 
 /** Codes for the pages of a person at home, on one server, and what is sent from there. */
 final class HomeCodes {
@@ -56,17 +54,7 @@ final class HomeCodes {
     }
 
     String token(String episodeId, int plan, boolean birthYear) {
-        String token = UUID.randomUUID().toString();
-        server.records()
-                .links()
-                .add(
-                        episodeId,
-                        LinkPurpose.GUIDE,
-                        OptionalInt.of(plan),
-                        Cases.digest(token),
-                        Instant.now().plus(Duration.ofDays(1)),
-                        birthYear,
-                        Charts.therapist(server));
-        return token;
+        Instant tomorrow = Instant.now().plus(Duration.ofDays(1));
+        return Charts.code(server, episodeId, LinkPurpose.GUIDE, OptionalInt.of(plan), tomorrow, birthYear);
     }
 }

@@ -16,7 +16,6 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.UUID;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -29,7 +28,6 @@ import slipway.care.record.follow.CheckIn;
 import slipway.web.Browser;
 import slipway.web.Charts;
 import slipway.web.TestServer;
-import slipway.web.episode.Cases;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The person at home with a phone in a real browser, with and without network. */
@@ -66,20 +64,10 @@ class PatientBrowserTest {
     }
 
     private static String code(String episodeId, Instant expires) {
-        String token = UUID.randomUUID().toString();
         int plan =
                 Charts.open(server, episodeId).plans().released().orElseThrow().number();
-        server.records()
-                .links()
-                .add(
-                        episodeId,
-                        LinkPurpose.GUIDE,
-                        OptionalInt.of(plan),
-                        Cases.digest(token),
-                        expires,
-                        false,
-                        Charts.therapist(server));
-        return server.address() + "/p/" + token;
+        return server.address() + "/p/"
+                + Charts.code(server, episodeId, LinkPurpose.GUIDE, OptionalInt.of(plan), expires, false);
     }
 
     private static Page opened(BrowserContext context, String episodeId) {

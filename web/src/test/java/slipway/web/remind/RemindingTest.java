@@ -17,8 +17,6 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.UUID;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -64,16 +62,7 @@ class RemindingTest {
     }
 
     private void code() {
-        server.records()
-                .links()
-                .add(
-                        episode,
-                        LinkPurpose.GUIDE,
-                        OptionalInt.empty(),
-                        "digest " + UUID.randomUUID(),
-                        Instant.now().plusSeconds(60L * 86_400),
-                        false,
-                        Charts.therapist(server));
+        Charts.code(server, episode, LinkPurpose.GUIDE, Instant.now().plusSeconds(60L * 86_400));
     }
 
     private void address(String personId, String address, Language language) {
