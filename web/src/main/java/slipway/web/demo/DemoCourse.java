@@ -8,6 +8,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
 import slipway.care.record.Act;
 import slipway.care.record.Records;
 import slipway.care.record.assembly.Assembly;
@@ -51,22 +52,22 @@ final class DemoCourse {
         Chart first = chart(episodeId, act);
         Assembly.Complete whole = cases.assemble(first).complete().orElseThrow();
         VisitPlan visit = cases.visit(whole);
-        VisitRecord seen = first.visits().start();
-        PlanVersion plan = accepted(first, PlanDrafts.of(cases, first, whole, PlanDrafts.usualCeilings(visit)));
-        Chart later = chart(episodeId, act.at(act.at().plus(25, ChronoUnit.MINUTES)));
         List<String> ids = visit.given().stream()
                 .map(dosed -> dosed.range().candidate().id())
                 .toList();
-        tryAll(later, seen, plan, ids);
-        later.plans().move(plan.number(), PlanState.ACCEPTED, PlanState.RELEASED);
-        sheets.make(
-                later,
-                plan,
-                visit,
+        PlanDraft draft = PlanDrafts.of(cases, first, whole, PlanDrafts.usualCeilings(visit));
+        give(
+                first,
+                draft,
                 ids,
-                Sheets.Choice.read(later.person().details().language().code(), "a4", "normal")
-                        .orElseThrow());
-        chart(episodeId, act.at(act.at().plus(40, ChronoUnit.MINUTES))).visits().end(seen.id(), seen.version());
+                act,
+                (later, plan) -> sheets.make(
+                        later,
+                        plan,
+                        visit,
+                        ids,
+                        Sheets.Choice.read(later.person().details().language().code(), "a4", "normal")
+                                .orElseThrow()));
     }
 
     /**
@@ -75,24 +76,31 @@ final class DemoCourse {
      */
     void releaseLike(Chart other, String episodeId, Act act) {
         Chart first = chart(episodeId, act);
-        PlanDraft known = other.plans().list().get(0).plan();
         Assembly.Complete whole = cases.assemble(first).complete().orElseThrow();
-        VisitRecord seen = first.visits().start();
-        PlanVersion plan = accepted(
-                first,
-                new PlanDraft(
-                        whole.text(),
-                        cases.inputs(first, whole.text()),
-                        known.stamp(),
-                        known.body().put("caseId", whole.file().id()),
-                        known.ceilings(),
-                        known.home()));
-        Chart later = chart(episodeId, act.at(act.at().plus(25, ChronoUnit.MINUTES)));
+        PlanDraft known = other.plans().list().get(0).plan();
         List<String> ids = other.visits().tries().stream()
                 .map(made -> made.entry().exerciseId())
                 .toList();
+        var draft = new PlanDraft(
+                whole.text(),
+                cases.inputs(first, whole.text()),
+                known.stamp(),
+                known.body().put("caseId", whole.file().id()),
+                known.ceilings(),
+                known.home());
+        give(first, draft, ids, act, (later, plan) -> {});
+    }
+
+    /** One visit: the plan is accepted, every exercise tried, what is handed over made, and the person goes home. */
+    private void give(
+            Chart first, PlanDraft draft, List<String> ids, Act act, BiConsumer<Chart, PlanVersion> handedOver) {
+        String episodeId = first.episode().id();
+        VisitRecord seen = first.visits().start();
+        PlanVersion plan = accepted(first, draft);
+        Chart later = chart(episodeId, act.at(act.at().plus(25, ChronoUnit.MINUTES)));
         tryAll(later, seen, plan, ids);
         later.plans().move(plan.number(), PlanState.ACCEPTED, PlanState.RELEASED);
+        handedOver.accept(later, plan);
         chart(episodeId, act.at(act.at().plus(40, ChronoUnit.MINUTES))).visits().end(seen.id(), seen.version());
     }
 

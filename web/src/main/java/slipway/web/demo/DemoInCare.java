@@ -19,6 +19,7 @@ import slipway.care.record.content.Section;
 final class DemoInCare {
     private static final List<String> MEASURES = List.of("pain", "lefs", "slr");
     private static final int MOST_PEOPLE = 200;
+    private static final int WORST = 1;
     private static final int SETTLE_MINUTES = 2;
 
     private final Records records;
@@ -85,17 +86,11 @@ final class DemoInCare {
     /** Reports by phone between the visits: a session within the plan stirs up little, and that soon settles. */
     private void reports(String episode, CSVRecord row, Act now) {
         String exercise = course.firstAtHome(episode, now);
-        int[] pain = DemoScores.of(row, "pain");
-        List<Instant> visits = times(row, now);
         Duration step = Duration.ofDays(Long.parseLong(row.get("every")));
         // A few hours away from the visits, which are a whole number of days before now.
-        Instant at = visits.get(0).plus(step).plus(Duration.ofHours(7));
-        for (; at.isBefore(now.at()); at = at.plus(step)) {
-            int before = 0;
-            while (before + 1 < visits.size() && visits.get(before + 1).isBefore(at)) {
-                before++;
-            }
-            course.report(episode, exercise, now.at(at), Math.min(1, pain[before]), SETTLE_MINUTES);
+        Instant first = DemoScores.ago(now, row.get("began")).plus(step).plus(Duration.ofHours(7));
+        for (Instant at = first; at.isBefore(now.at()); at = at.plus(step)) {
+            course.report(episode, exercise, now.at(at), WORST, SETTLE_MINUTES);
         }
     }
 
